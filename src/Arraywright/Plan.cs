@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using Arraywright.Electrical;
+using Arraywright.Gear;
+
+namespace Arraywright;
+
+/// <summary>What the best wiring is to be best at.</summary>
+public enum Goal
+{
+    /// <summary>Energy over a year.</summary>
+    Year,
+
+    /// <summary>Energy over one day.</summary>
+    Day,
+
+    /// <summary>Power in one stated moment of strong sun.</summary>
+    Peak,
+}
+
+/// <summary>How the panels are held, as far as it changes their temperature.</summary>
+public enum MountKind
+{
+    /// <summary>Free on both sides.</summary>
+    OpenRack,
+
+    /// <summary>Parallel to a roof with a small gap.</summary>
+    CloseRoof,
+
+    /// <summary>Lying on the ground or a surface, no air behind.</summary>
+    FlatOnGround,
+}
+
+/// <summary>Where the panels stand.</summary>
+/// <param name="LatitudeDeg">Degrees, north positive.</param>
+/// <param name="LongitudeDeg">Degrees, east positive.</param>
+/// <param name="ElevationM">Metres above the sea.</param>
+/// <param name="ColdestC">The user's own coldest air temperature, °C; null when left to the climate.</param>
+/// <param name="Weather">Path of a weather file as written in the plan; null for the built-in climate.</param>
+public sealed record Place(double LatitudeDeg, double LongitudeDeg, double ElevationM, double? ColdestC, string? Weather);
+
+/// <summary>How the panels face.</summary>
+/// <param name="TiltDeg">Degrees from horizontal, 0 to 90.</param>
+/// <param name="AzimuthDeg">Degrees clockwise from north, 0 to 360.</param>
+/// <param name="Kind">How they are held.</param>
+public sealed record Mount(double TiltDeg, double AzimuthDeg, MountKind Kind);
+
+/// <summary>Shade on a kind of panel.</summary>
+/// <param name="Fraction">Share of the irradiance kept off the whole panel, 0 to 1.</param>
+/// <param name="GroupFractions">Share kept off each bypassed group of cells, one entry a group; empty when the panel is shaded evenly.</param>
+/// <param name="Hours">Shade by the hour of the day: from, to (local clock hours) and the share kept off; empty when it is the same all day.</param>
+public sealed record Shade(double Fraction, ImmutableArray<double> GroupFractions, ImmutableArray<ShadeHours> Hours)
+{
+    /// <summary>No shade.</summary>
+    public static Shade None { get; } = new(0, [], []);
+}
+
+/// <summary>Shade during some hours of the day.</summary>
+/// <param name="FromHour">Local clock hour at which it begins, 0 to 24.</param>
+/// <param name="ToHour">Local clock hour at which it ends, 0 to 24.</param>
+/// <param name="Fraction">Share of the irradiance kept off, 0 to 1.</param>
+public sealed record ShadeHours(double FromHour, double ToHour, double Fraction);
+
+/// <summary>Panels of one kind at hand.</summary>
+/// <param name="Panel">The kind.</param>
+/// <param name="Count">How many, at least 1.</param>
+/// <param name="Shade">Shade on all of them.</param>
+/// <param name="Mount">Their own mount; null when they share the plan's.</param>
+public sealed record PanelStock(Panel Panel, int Count, Shade Shade, Mount? Mount);
+
+/// <summary>An input of the plan and, for a check, the wiring that the plan states for it.</summary>
+/// <param name="Input">The input.</param>
+/// <param name="StatedWiring">The stated wiring; null when the search is to find one.</param>
+public sealed record PlannedInput(DcInput Input, Wiring? StatedWiring);
+
+/// <summary>A whole plan, read and checked: what every room works from.</summary>
+public sealed record Plan
+{
+    /// <summary>Its title.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What to be best at.</summary>
+    public required Goal Goal { get; init; }
+
+    /// <summary>Where; null when the plan does not say (a quick question).</summary>
+    public required Place? Place { get; init; }
+
+    /// <summary>How the panels face.</summary>
+    public required Mount Mount { get; init; }
+
+    /// <summary>Panels at hand, in plan order; names differ.</summary>
+    public required ImmutableArray<PanelStock> Panels { get; init; }
+
+    /// <summary>Inputs at hand, in plan order; names differ.</summary>
+    public required ImmutableArray<PlannedInput> Inputs { get; init; }
+
+    /// <summary>Units that inputs belong to; may be empty.</summary>
+    public required ImmutableArray<ChargingUnit> Units { get; init; }
+
+    /// <summary>The copper.</summary>
+    public required Cable Cable { get; init; }
+
+    /// <summary>What was left out and filled in while reading, in a stable order.</summary>
+    public required ImmutableArray<Assumption> Assumed { get; init; }
+
+    /// <summary>Label figures that are possible but odd; each moves the verdict to ask.</summary>
+    public required ImmutableArray<LabelDoubt> Doubts { get; init; }
+}
