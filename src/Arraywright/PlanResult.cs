@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using Arraywright.Limits;
+
+namespace Arraywright;
+
+/// <summary>What the search looked at and what it proved.</summary>
+/// <param name="Family">Name of the family of wirings: "strings" or "strings of panels and side-by-side blocks".</param>
+/// <param name="Considered">Wirings in the family, equal panels not told apart; as a double, since it may pass 2^63.</param>
+/// <param name="Feasible">Of these, how many break no hard limit.</param>
+/// <param name="BoundW">No wiring of the family does better than this, in the unit of <see cref="Design.ObjectiveW"/>.</param>
+/// <param name="GapPercent">How far the bound lies above the best found, %; 0 when proved.</param>
+/// <param name="Proved">True when the best found is the best there is, at the objective's resolution.</param>
+public sealed record SearchReport(string Family, double Considered, double Feasible, double BoundW, double GapPercent, bool Proved);
+
+/// <summary>The answer to a plan or a check: what every screen, the report and the JSON show.</summary>
+public sealed record PlanResult
+{
+    /// <summary>The plan answered.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>Best first, at least one.</summary>
+    public required ImmutableArray<Design> Designs { get; init; }
+
+    /// <summary>What the search did; null for a check.</summary>
+    public required SearchReport? Search { get; init; }
+
+    /// <summary>Everything filled in, reading and computing, in a stable order.</summary>
+    public required ImmutableArray<Assumption> Assumed { get; init; }
+
+    /// <summary>The usual cautions.</summary>
+    public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>The verdict of the first design, or worse where a label is in doubt.</summary>
+    public Level Verdict => Plan.Doubts.IsEmpty || Designs[0].Verdict == Level.Stop ? Designs[0].Verdict : Level.Ask;
+}
