@@ -14,6 +14,9 @@ public static class WorldClimate
     /// <summary>Day of the year that stands for each month: the one whose sun is nearest the month's mean (Klein 1977).</summary>
     private static readonly ImmutableArray<int> MeanDay = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344];
 
+    /// <summary>Mean weather by month at a place; see <see cref="At"/>.</summary>
+    public static MonthlyClimate? Of(Place place) => At(place.LatitudeDeg, place.LongitudeDeg, place.ElevationM);
+
     /// <summary>Mean weather by month.</summary>
     /// <param name="latitudeDeg">Degrees, north positive, −90 to 90.</param>
     /// <param name="longitudeDeg">Degrees, east positive, −180 to 180.</param>
