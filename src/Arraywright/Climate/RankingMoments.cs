@@ -117,7 +117,7 @@ public sealed record RankingMoments
         };
         all.Add(climate is null
             ? new("sun over the year", $"{weighting.Name} weighting", $"{source}. Results are mean watts while the sun shines, not kWh a year.")
-            : new("sun over the year", $"{climate.AnnualHorizontalKWhPerM2:0} kWh/m² on the flat, {weighting.Name} weighting", $"{source}, within 10 % in most places. The tilt of the panels is not counted: kWh move with it, the order of the wirings hardly."));
+            : new("sun over the year", $"{climate.AnnualHorizontalKWhPerM2:0} kWh/m² on the flat, {weighting.Name} weighting", $"{source}, within 10 % in most places. The tilt of the panels is not counted: kWh move with it, the order of wirings rarely."));
         all.Add(new("air temperature while the sun shines", $"{Degrees.Text(cool.AirC)} cooler half-year, {Degrees.Text(warm.AirC)} warmer half-year", $"{source}. 5 K hotter lowers energy by about 2 %."));
         all.Add(new("wind", $"{CellTemperature.UsualWindMPerS:0} m/s", "As panels are rated for their heat (NOCT). At 3 m/s strong sun finds the cells up to 4 K cooler, and energy about 1 % higher."));
         AddFromPlan(plan, all);
