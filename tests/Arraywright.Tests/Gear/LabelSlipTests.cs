@@ -94,6 +94,37 @@ public sealed class LabelSlipTests
         AssertCaught(slip, GenuineLabels.All.Select(row => row.Data).Where(label => label.OpenCircuitV < 50), refused: false);
     }
 
+    [Fact]
+    public void The_power_of_ten_panels_side_by_side_is_asked_about()
+    {
+        PanelLabel label = GenuineLabels.Named("folding-120w");
+        LabelDoubt doubt = Assert.Single(PanelReader.Read(label with { PowerW = 1200, ShortCircuitA = 67.2, MaximumPowerA = 63.5 }).Doubts);
+        Assert.Equal("power is 1200 W; no single panel on sale has over 1000 W. Is it the power of several?", doubt.Message);
+        Assert.False(doubt.Refused);
+    }
+
+    // By hand: 0.77 × 0.875 = 0.674; 15.2 / 20 = 0.76 and 8.6 / 10 = 0.86 are each still usual, 0.76 × 0.86 = 0.654 is not.
+    [Theory]
+    [InlineData(15.4, 8.75, 0)]
+    [InlineData(15.2, 8.6, 1)]
+    public void A_low_fill_factor_of_usual_volts_and_amps_is_asked_about(double vmpV, double impA, int doubts)
+    {
+        IReadOnlyList<LabelDoubt> found = PanelReader.Read(
+            new PanelLabel { Name = "tired", OpenCircuitV = 20, ShortCircuitA = 10, MaximumPowerV = vmpV, MaximumPowerA = impA }).Doubts;
+        Assert.Equal(doubts, found.Count);
+        Assert.All(found, doubt => Assert.Contains("0.654 of voc × isc (the fill factor)", doubt.Message, StringComparison.Ordinal));
+        Assert.All(found, doubt => Assert.False(doubt.Refused));
+    }
+
+    [Fact]
+    public void A_thin_film_label_that_does_not_say_so_is_asked_to()
+    {
+        (Panel? panel, IReadOnlyList<LabelDoubt> doubts) = PanelReader.Read(
+            GenuineLabels.Named("amorphous-triple-136w") with { Technology = null, Cells = null });
+        Assert.NotNull(panel);
+        Assert.Contains(doubts, doubt => doubt.Message.EndsWith("If the panel is thin film, say so with technology.", StringComparison.Ordinal));
+    }
+
     /// <summary>Leaves a label alone whose two coefficients are all but equal.</summary>
     private static PanelLabel SwapCoefficients(PanelLabel label) => label.OpenCircuitPerK - label.PowerPerK > 0.0003
         ? label with { OpenCircuitPerK = label.PowerPerK, PowerPerK = label.OpenCircuitPerK }
