@@ -89,8 +89,8 @@ public sealed class ColdVoltageTests
     [Fact]
     public void The_model_may_raise_the_figure()
     {
-        RuleContext context = Row(2, "shed-120").On(Input(51.5));
-        context = context with { Physics = context.Physics with { OpenCircuitV = (_, conditions) => conditions == new Conditions(1000, -14) ? 26 : 0 } };
+        RuleContext context = Row(2, "shed-120").On(Input(51.5))
+            .Circuit(circuit => circuit with { OpenCircuitV = (_, conditions) => conditions == new Conditions(1000, -14) ? 26 : 0 });
         Assert.Equal(Level.Go, context.Says("cold_voltage_label").Level);
         Assert.Equal(Level.Stop, context.Says("cold_voltage_model").Level);
         Assert.Equal("2 × 26.0 V = 52.0 V", context.Says("cold_voltage_model").Working);
@@ -109,8 +109,7 @@ public sealed class ColdVoltageTests
     [Fact]
     public void A_model_that_gives_no_number_stops()
     {
-        RuleContext context = Row(2, "shed-120").On(Input(60));
-        context = context with { Physics = context.Physics with { OpenCircuitV = (_, _) => double.NaN } };
+        RuleContext context = Row(2, "shed-120").On(Input(60)).Circuit(circuit => circuit with { OpenCircuitV = (_, _) => double.NaN });
         Assert.Equal(Level.Stop, context.Says("cold_voltage_model").Level);
     }
 

@@ -69,6 +69,9 @@ internal static class LimitsScene
     public static RuleContext Coldest(this RuleContext context, double coldestC, double? climateC = null) =>
         context with { Temperatures = context.Temperatures with { ColdestCellC = Sourced.Given(coldestC), ClimateColdestC = climateC } };
 
+    /// <summary>The same with another circuit.</summary>
+    public static RuleContext Circuit(this RuleContext context, Func<ArrayPhysics, ArrayPhysics> change) => context with { Physics = change(context.Physics) };
+
     /// <summary>An operating point that nothing limits.</summary>
     public static OperatingPoint Free(double powerW) => new(0, 0, powerW, LimitedBy.None, powerW, powerW);
 
