@@ -77,7 +77,12 @@ public static class DiodeCurve
 
     /// <summary>I(x), A.</summary>
     internal static double JunctionCurrentA(in DiodeParameters p, double x) =>
-        p.LightCurrentA - (p.SaturationCurrentA * (Exponential.Of(x / p.IdealityV) - 1)) - (x * p.ShuntSiemens);
+        p.LightCurrentA - (p.SaturationCurrentA * ExponentialLessOne(x / p.IdealityV)) - (x * p.ShuntSiemens);
+
+    /// <summary>exp(y) − 1, kept exact near 0: in the faintest light the whole curve lies there, and the plain difference would be all rounding.</summary>
+    private static double ExponentialLessOne(double y) => Math.Abs(y) < 1e-3
+        ? y * (1 + (y / 2 * (1 + (y / 3 * (1 + (y / 4 * (1 + (y / 5))))))))
+        : Exponential.Of(y) - 1;
 
     /// <summary>−dI/dx, S; positive.</summary>
     internal static double JunctionSiemens(in DiodeParameters p, double x) =>

@@ -10,13 +10,13 @@ namespace Arraywright.Electrical;
 /// </remarks>
 public static class LabelFit
 {
-    /// <summary>Voc/a of the sharpest and of the softest diode searched; labels of real panels ask for 15 to 45.</summary>
+    /// <summary>Voc/a of the sharpest and of the softest diode searched at all; labels of real panels ask for 20 to 45.</summary>
     private const double Sharpest = 100, Softest = 5;
 
     /// <summary>Effective band gaps allowed, eV: from under any cell sold to over the widest single junction.</summary>
     private const double LeastGapEv = 0.8, MostGapEv = 2.2;
 
-    /// <summary>Halvings that bring the highest physical a to the last bit.</summary>
+    /// <summary>Halvings that bring a to the last bit.</summary>
     private const int Halvings = 56;
 
     /// <summary>The physical model that meets the label, or the nearest there is, with what is left over.</summary>
@@ -30,21 +30,21 @@ public static class LabelFit
 
         PointFamily family = new(label);
         BandGap own = BandGap.Of(label.Technology);
-        double lowV = label.OpenCircuitV / Sharpest;
+        double lowV = SharpestPhysicalV(label, own);
         if (family.At(lowV) is not { } sharpest)
         {
             DiodeParameters nearest = family.NearestAt(lowV);
-            return Report(label, nearest, EffectiveGap(label, nearest, own), "No physical curve has its maximum power where the label says; the nearest one stands in.");
+            return Report(label, nearest, EffectiveGap(label, nearest, own), "No physical curve has the label's maximum power together with its voltage coefficient; the nearest one stands in.");
         }
 
         // A larger a makes the coefficient more negative (so in every label tried). Where it asks for an a beyond an end, the end is held.
-        DiodeParameters softest = SoftestPhysical(family, sharpest, label.OpenCircuitV / Softest);
         double Miss(in DiodeParameters p) => DeSoto.OpenCircuitVPerK(p, own, label.ShortCircuitAPerK) - label.OpenCircuitVPerK;
         if (Miss(sharpest) <= 0)
         {
             return Held(label, sharpest, own);
         }
 
+        DiodeParameters softest = SoftEnough(family, sharpest, label.OpenCircuitV / Softest, p => Miss(p) < 0);
         if (Miss(softest) >= 0)
         {
             return Held(label, softest, own);
@@ -54,16 +54,20 @@ public static class LabelFit
         return Report(label, family.At(metV) ?? softest, own, "The curve meets the label's three points, its maximum power and its voltage coefficient.");
     }
 
-    /// <summary>The physical curve of the highest a, by halving: there is one at <paramref name="sharpest"/>, and from some a upwards none.</summary>
-    private static DiodeParameters SoftestPhysical(PointFamily family, DiodeParameters sharpest, double highV)
+    /// <summary>The a under which no band gap allowed gives the label's coefficient: without shunt, dVoc/dT = Voc/T − a·d ln I0/dT.</summary>
+    private static double SharpestPhysicalV(LabelPoints label, BandGap own)
     {
-        if (family.At(highV) is { } whole)
-        {
-            return whole;
-        }
+        double perK = DeSoto.SaturationPerK(own with { StandardEv = MostGapEv });
+        double idealityV = ((label.OpenCircuitV / DeSoto.StandardK) - label.OpenCircuitVPerK) / perK;
+        return Math.Clamp(idealityV, label.OpenCircuitV / Sharpest, 0.99 * label.OpenCircuitV / Softest);
+    }
 
+    /// <summary>By halving, a physical curve that is soft enough; where none is, that of the highest a.</summary>
+    /// <remarks>There is one at <paramref name="sharpest"/>, and from some a upwards none.</remarks>
+    private static DiodeParameters SoftEnough(PointFamily family, DiodeParameters sharpest, double highV, Func<DiodeParameters, bool> enough)
+    {
         DiodeParameters softest = sharpest;
-        for (int halving = 0; halving < Halvings; halving++)
+        for (int halving = 0; halving < Halvings && !enough(softest); halving++)
         {
             double middleV = 0.5 * (softest.IdealityV + highV);
             if (family.At(middleV) is { } curve)

@@ -53,8 +53,14 @@ internal sealed class PointFamily(LabelPoints label)
         }
 
         // The summit asks for more Rs, but Gsh falls as Rs grows: as much as Gsh allows.
-        double most = RootSearch.Between(ohm => Through(idealityV, ohm).ShuntSiemens - _leastShuntSiemens, 0, _mostSeriesOhm);
-        return Through(idealityV, most) with { ShuntSiemens = _leastShuntSiemens };
+        DiodeParameters most = Through(idealityV, _mostSeriesOhm);
+        if (most.ShuntSiemens >= _leastShuntSiemens)
+        {
+            return most;
+        }
+
+        double allowed = RootSearch.Between(ohm => Through(idealityV, ohm).ShuntSiemens - _leastShuntSiemens, 0, _mostSeriesOhm);
+        return Through(idealityV, allowed) with { ShuntSiemens = _leastShuntSiemens };
     }
 
     /// <summary>What is left of the condition on the summit, S; negative when the summit lies above Vmp.</summary>
