@@ -1,10 +1,5 @@
 namespace Arraywright.Electrical;
 
-/// <summary>One measured point of a current-voltage curve.</summary>
-/// <param name="VoltageV">At the terminals, V.</param>
-/// <param name="CurrentA">Out of the positive terminal, A.</param>
-public readonly record struct CurvePoint(double VoltageV, double CurrentA);
-
 /// <summary>What is called the error of a model current; the two give different best parameters and errors that must not be compared.</summary>
 public enum CurrentError
 {
