@@ -1,0 +1,223 @@
+using System.Collections.Immutable;
+using Arraywright.Electrical.Solving;
+
+namespace Arraywright.Electrical;
+
+/// <summary>A point of an array's curve.</summary>
+/// <param name="VoltageV">Volts at the terminals.</param>
+/// <param name="CurrentA">Amps delivered.</param>
+public readonly record struct CurvePoint(double VoltageV, double CurrentA)
+{
+    /// <summary>Watts delivered.</summary>
+    public double PowerW => VoltageV * CurrentA;
+}
+
+/// <summary>The circuit of an array under given conditions: its curve, its maxima, and what an input takes from it.</summary>
+/// <remarks>
+/// Solves to about 1e-11 of the currents involved. Allocates when built, and not when solving (but for lists that grow once).
+/// Keeps the last solution as the next starting point, so one instance belongs to one thread.
+/// </remarks>
+public sealed class Circuit
+{
+    private readonly Network _network;
+    private readonly HillFinder _hills;
+
+    /// <summary>Makes the circuit of a tree.</summary>
+    public Circuit(CircuitTree tree)
+    {
+        _network = new Network(tree);
+        _hills = new HillFinder(_network);
+        _network.StartAtOpenCircuit();
+        _network.SolveAtCurrent(0);
+        OpenCircuitV = Math.Max(0, _network.VoltageV);
+    }
+
+    /// <summary>Terminal voltage with nothing connected, V; 0 in the dark. In parallel, the voltage at which the branches' currents cancel, not the highest branch.</summary>
+    public double OpenCircuitV { get; }
+
+    /// <summary>Current at 0 V, A.</summary>
+    public double ShortCircuitA => CurrentAt(0);
+
+    /// <summary>Current delivered at a terminal voltage, A; negative above the open-circuit voltage.</summary>
+    /// <param name="voltageV">Any finite voltage.</param>
+    public double CurrentAt(double voltageV)
+    {
+        if (!double.IsFinite(voltageV))
+        {
+            throw new ArgumentOutOfRangeException(nameof(voltageV), voltageV, "A voltage is a finite number.");
+        }
+
+        _network.SolveAtVoltage(voltageV);
+        return _network.CurrentA;
+    }
+
+    /// <summary>Terminal voltage at a delivered current, V; negative where the bypass diodes carry it.</summary>
+    /// <param name="currentA">Any finite current.</param>
+    public double VoltageAt(double currentA)
+    {
+        if (!double.IsFinite(currentA))
+        {
+            throw new ArgumentOutOfRangeException(nameof(currentA), currentA, "A current is a finite number.");
+        }
+
+        _network.StartAtOpenCircuit();
+        _network.SolveAtCurrent(currentA);
+        return _network.VoltageV;
+    }
+
+    /// <summary>Currents at evenly spaced voltages from 0 to <see cref="OpenCircuitV"/>, both included.</summary>
+    /// <param name="currentsA">Receives one current a point; at least two.</param>
+    public void Sweep(Span<double> currentsA)
+    {
+        if (currentsA.Length < 2)
+        {
+            throw new ArgumentException("A sweep has at least two points.", nameof(currentsA));
+        }
+
+        double stepV = OpenCircuitV / (currentsA.Length - 1);
+        for (int i = 0; i < currentsA.Length; i++)
+        {
+            _network.SolveAtVoltage(i * stepV);
+            currentsA[i] = _network.CurrentA;
+        }
+    }
+
+    /// <summary>Every local maximum of power between 0 V and open circuit, by rising voltage; empty in the dark.</summary>
+    public ImmutableArray<CurvePoint> LocalMaxima()
+    {
+        FindTops(highestOnly: false);
+        return [.. _hills.Tops.Select(top => new CurvePoint(top.VoltageV, top.CurrentA))];
+    }
+
+    /// <summary>The highest point of power; 0 V and 0 A in the dark.</summary>
+    public CurvePoint MaximumPower()
+    {
+        FindTops(highestOnly: true);
+        CurvePoint best = default;
+        foreach ((double voltageV, double currentA) in _hills.Tops)
+        {
+            best = voltageV * currentA > best.PowerW ? new CurvePoint(voltageV, currentA) : best;
+        }
+
+        return best;
+    }
+
+    /// <summary>What an input takes: the highest power within its window and limits, on the high-voltage side where a limit holds it.</summary>
+    public OperatingPoint TakenBy(InputWindow window)
+    {
+        FindTops(highestOnly: false);
+        double unlimitedW = 0;
+        foreach ((double voltageV, double currentA) in _hills.Tops)
+        {
+            unlimitedW = Math.Max(unlimitedW, voltageV * currentA);
+        }
+
+        if (!Reaches(window))
+        {
+            return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.Off, unlimitedW, 0);
+        }
+
+        (double lowV, LimitedBy atLow) = LowEnd(window);
+        double highV = Math.Min(window.MaxV, OpenCircuitV);
+        CurvePoint best = At(lowV);
+        CurvePoint firstHill = best;
+        LimitedBy heldBy = atLow;
+        foreach ((double voltageV, double currentA) in _hills.Tops)
+        {
+            if (voltageV > lowV && voltageV < highV)
+            {
+                firstHill = new CurvePoint(voltageV, currentA);
+                (best, heldBy) = firstHill.PowerW >= best.PowerW ? (firstHill, LimitedBy.None) : (best, heldBy);
+            }
+        }
+
+        if (lowV < highV && highV < OpenCircuitV && At(highV) is var end && end.PowerW > best.PowerW)
+        {
+            (best, firstHill, heldBy) = (end, end, LimitedBy.Voltage);
+        }
+
+        double firstHillW = Math.Min(firstHill.PowerW, window.MaxW);
+        if (best.PowerW > window.MaxW)
+        {
+            best = HighSidePoint(best, window.MaxW);
+            heldBy = LimitedBy.Power;
+        }
+
+        return new OperatingPoint(best.VoltageV, best.CurrentA, Math.Min(best.PowerW, window.MaxW), heldBy, unlimitedW, firstHillW);
+    }
+
+    /// <summary>The watts of <see cref="TakenBy"/> alone, faster.</summary>
+    public double PowerTakenW(InputWindow window)
+    {
+        if (!Reaches(window))
+        {
+            return 0;
+        }
+
+        (double lowV, _) = LowEnd(window);
+        double highV = Math.Min(window.MaxV, OpenCircuitV);
+        double bestW = At(lowV).PowerW;
+        if (lowV < highV)
+        {
+            bestW = Math.Max(bestW, highV < OpenCircuitV ? At(highV).PowerW : 0);
+            _hills.Search(lowV, highV, highestOnly: true, bestW);
+            foreach ((double voltageV, double currentA) in _hills.Tops)
+            {
+                bestW = Math.Max(bestW, voltageV * currentA);
+            }
+        }
+
+        return Math.Min(bestW, window.MaxW);
+    }
+
+    private bool Reaches(InputWindow window) => OpenCircuitV > 1e-6 && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
+
+    private void FindTops(bool highestOnly)
+    {
+        if (OpenCircuitV <= 1e-6)
+        {
+            _hills.Tops.Clear();
+            return;
+        }
+
+        _hills.Search(0, OpenCircuitV, highestOnly);
+    }
+
+    private CurvePoint At(double voltageV) => new(voltageV, CurrentAt(voltageV));
+
+    /// <summary>The lowest voltage the input may work at: the window's end, or where the current limit cuts the curve (even above the window: the point stays on the curve).</summary>
+    private (double VoltageV, LimitedBy By) LowEnd(InputWindow window)
+    {
+        if (double.IsFinite(window.MaxA) && CurrentAt(window.MinV) > window.MaxA)
+        {
+            _network.SolveAtCurrent(window.MaxA);
+            return (_network.VoltageV, LimitedBy.Current);
+        }
+
+        return (window.MinV, LimitedBy.Voltage);
+    }
+
+    /// <summary>The point between a top and open circuit where the power has fallen to a limit.</summary>
+    private CurvePoint HighSidePoint(CurvePoint top, double powerW)
+    {
+        (double lowV, double highV) = (top.VoltageV, OpenCircuitV);
+        double v = 0.5 * (lowV + highV);
+        for (int step = 0; step < 80; step++)
+        {
+            _network.SolveAtVoltage(v);
+            double excessW = (v * _network.CurrentA) - powerW;
+            (lowV, highV) = excessW > 0 ? (v, highV) : (lowV, v);
+            double slopeA = _network.CurrentA - (v * _network.SlopeS);
+            double nextV = v - (excessW / slopeA);
+            nextV = nextV > lowV && nextV < highV ? nextV : 0.5 * (lowV + highV);
+            bool settled = Math.Abs(nextV - v) <= 1e-10 * highV;
+            v = nextV;
+            if (settled)
+            {
+                break;
+            }
+        }
+
+        return At(v);
+    }
+}

@@ -1,0 +1,153 @@
+namespace Arraywright.Electrical.Solving;
+
+/// <summary>Finds every local maximum of P(V) = V·I(V) in an interval, and misses none.</summary>
+/// <remarks>
+/// An interval is dropped when dP/dV provably keeps one sign in it, or when P is provably convex in it (no maximum inside);
+/// where P is provably concave and dP/dV changes sign, it holds exactly one maximum, which Newton's method then finds.
+/// Otherwise it is halved. Intervals narrower than <see cref="Resolution"/> are settled by the signs at their ends.
+/// </remarks>
+internal sealed class HillFinder
+{
+    /// <summary>Share of the interval searched below which two maxima are not told apart.</summary>
+    public const double Resolution = 1e-9;
+
+    private readonly Network _network;
+    private readonly SlopeBounds _bounds;
+    private readonly List<Snapshot> _pool = [];
+    private readonly Stack<(Snapshot Left, Snapshot Right)> _open = new();
+    private readonly Snapshot _trial;
+
+    public HillFinder(Network network)
+    {
+        _network = network;
+        _bounds = new SlopeBounds(network);
+        _trial = new Snapshot(network.Leaves.Count);
+    }
+
+    /// <summary>The tops found by the last call, by rising voltage.</summary>
+    public List<(double VoltageV, double CurrentA)> Tops { get; } = [];
+
+    /// <summary>Searches between two voltages; the network may stand anywhere.</summary>
+    /// <param name="lowV">Lower end, V, at least 0.</param>
+    /// <param name="highV">Upper end, V, above the lower.</param>
+    /// <param name="highestOnly">True to drop what cannot hold the highest top: faster, and only the highest is then certain to be found.</param>
+    /// <param name="worthW">With <paramref name="highestOnly"/>: tops at or under this power do not matter.</param>
+    public void Search(double lowV, double highV, bool highestOnly, double worthW = 0)
+    {
+        Tops.Clear();
+        double narrow = (highV - lowV) * Resolution;
+        int used = 0;
+        double bestW = worthW;
+        Snapshot high = At(highV, ref used);
+        Snapshot low = At(lowV, ref used);
+        bestW = Math.Max(bestW, Math.Max(low.PowerW, high.PowerW));
+        _open.Clear();
+        _open.Push((low, high));
+        while (_open.TryPop(out (Snapshot Left, Snapshot Right) interval))
+        {
+            (Snapshot left, Snapshot right) = interval;
+            SlopeBounds.Range bounds = _bounds.Between(left, right);
+            if (highestOnly && HighestPower(left, right, bounds) <= bestW)
+            {
+                continue;
+            }
+
+            double slopeHighA = left.CurrentA - (left.VoltageV * bounds.SlopeLow);
+            double slopeLowA = right.CurrentA - (right.VoltageV * bounds.SlopeHigh);
+            if (slopeHighA < 0 || slopeLowA > 0)
+            {
+                continue;
+            }
+
+            bool turns = left.PowerSlopeA > 0 && right.PowerSlopeA <= 0;
+            double curvatureHigh = (-2 * bounds.SlopeLow) + (bounds.CurvatureHigh * (bounds.CurvatureHigh > 0 ? right : left).VoltageV);
+            double curvatureLow = (-2 * bounds.SlopeHigh) + (bounds.CurvatureLow * (bounds.CurvatureLow < 0 ? right : left).VoltageV);
+            if (curvatureLow > 0 || ((curvatureHigh < 0 || right.VoltageV - left.VoltageV < narrow) && !turns))
+            {
+                continue;
+            }
+
+            if (curvatureHigh < 0 || right.VoltageV - left.VoltageV < narrow)
+            {
+                bestW = Math.Max(bestW, Climb(left, right));
+                continue;
+            }
+
+            left.GiveBack(_network);
+            Snapshot middle = At(0.5 * (left.VoltageV + right.VoltageV), ref used);
+            bestW = Math.Max(bestW, middle.PowerW);
+            _open.Push((left, middle));
+            _open.Push((middle, right));
+        }
+
+        Tops.Sort(static (one, other) => one.VoltageV.CompareTo(other.VoltageV));
+    }
+
+    private Snapshot At(double voltageV, ref int used)
+    {
+        if (used == _pool.Count)
+        {
+            _pool.Add(new Snapshot(_network.Leaves.Count));
+        }
+
+        Snapshot point = _pool[used++];
+        _network.SolveAtVoltage(voltageV);
+        point.Take(_network);
+        return point;
+    }
+
+    /// <summary>No point of the interval gives more: I(V) lies under both lines of the steepest and flattest slope from its ends.</summary>
+    private static double HighestPower(Snapshot left, Snapshot right, SlopeBounds.Range bounds)
+    {
+        double fromLeft = HighestOnLine(left.CurrentA + (left.VoltageV * bounds.SlopeLow), bounds.SlopeLow, left.VoltageV, right.VoltageV);
+        double fromRight = HighestOnLine(right.CurrentA + (right.VoltageV * bounds.SlopeHigh), bounds.SlopeHigh, left.VoltageV, right.VoltageV);
+        return Math.Min(fromLeft, fromRight);
+    }
+
+    private static double HighestOnLine(double atZeroA, double slopeS, double lowV, double highV)
+    {
+        double v = Math.Clamp(atZeroA / (2 * slopeS), lowV, highV);
+        return v * (atZeroA - (slopeS * v));
+    }
+
+    /// <summary>Newton's method on dP/dV = 0 inside a bracket that shrinks. Returns the power of the top.</summary>
+    private double Climb(Snapshot left, Snapshot right)
+    {
+        (double lowV, double highV) = (left.VoltageV, right.VoltageV);
+        double lowSlopeA = left.PowerSlopeA;
+        double highSlopeA = right.PowerSlopeA;
+        double v = lowV + ((highV - lowV) * lowSlopeA / (lowSlopeA - highSlopeA));
+        for (int step = 0; step < 60; step++)
+        {
+            _network.SolveAtVoltage(v);
+            _trial.Take(_network);
+            double slopeA = _trial.PowerSlopeA;
+            if (slopeA > 0)
+            {
+                lowV = v;
+            }
+            else
+            {
+                highV = v;
+            }
+
+            SlopeBounds.Range exact = _bounds.At(_trial);
+            double nextV = v - (slopeA / ((-2 * exact.SlopeLow) + (v * exact.CurvatureLow)));
+            if (!(nextV > lowV && nextV < highV))
+            {
+                nextV = 0.5 * (lowV + highV);
+            }
+
+            bool settled = Math.Abs(nextV - v) <= 1e-8 * highV;
+            v = nextV;
+            if (settled)
+            {
+                break;
+            }
+        }
+
+        _network.SolveAtVoltage(v);
+        Tops.Add((v, _network.CurrentA));
+        return v * _network.CurrentA;
+    }
+}

@@ -1,0 +1,214 @@
+namespace Arraywright.Electrical.Solving;
+
+/// <summary>Newton's method on a whole tree at once.</summary>
+/// <remarks>
+/// Each step replaces every group by the tangent to its curve, a line v = e − r·i. Lines in series and in parallel are lines again, so the
+/// whole tree folds into one line at its terminals, which meets the terminal condition; unfolding gives every group's new voltage.
+/// That is the exact Newton step of the full system, at a cost linear in the number of elements and without a matrix.
+/// Steps along an exponential are shortened in the manner usual in circuit simulation (Nagel 1975, junction limiting), so that it does not overflow.
+/// </remarks>
+internal sealed class Network
+{
+    /// <summary>Steps under this share of a group's ideality voltage end the iteration: the error left is its square.</summary>
+    private const double SmallStep = 1e-6;
+
+    private const int MaxSteps = 200;
+
+    private readonly Layout _layout;
+    private readonly double[] _lineV;
+    private readonly double[] _lineOhm;
+    private readonly double[] _innerV;
+    private readonly double[] _currentA;
+
+    public Network(CircuitTree tree)
+    {
+        _layout = new Layout(tree);
+        Leaves = new LeafBank(_layout.Leaves);
+        int nodes = _layout.Parent.Length;
+        _lineV = new double[nodes];
+        _lineOhm = new double[nodes];
+        _innerV = new double[nodes];
+        _currentA = new double[nodes];
+    }
+
+    public LeafBank Leaves { get; }
+
+    public Layout Layout => _layout;
+
+    /// <summary>Terminal voltage of the last solution, V.</summary>
+    public double VoltageV { get; private set; }
+
+    /// <summary>Terminal current of the last solution, A.</summary>
+    public double CurrentA { get; private set; }
+
+    /// <summary>−dI/dV at the terminals of the last solution, S.</summary>
+    public double SlopeS { get; private set; }
+
+    /// <summary>Starts from every group at about its open-circuit voltage.</summary>
+    public void StartAtOpenCircuit() => Leaves.OpenGuessV.CopyTo(Leaves.JunctionV, 0);
+
+    /// <summary>Solves for a given terminal voltage, from where the network stands.</summary>
+    /// <exception cref="ArithmeticException">No convergence: a defect of the solver, not of the plan.</exception>
+    public void SolveAtVoltage(double voltageV) => Solve(Terminal.Voltage, voltageV);
+
+    /// <summary>Solves for a given terminal current.</summary>
+    public void SolveAtCurrent(double currentA) => Solve(Terminal.Current, currentA);
+
+    private enum Terminal
+    {
+        Voltage,
+        Current,
+    }
+
+    private void Solve(Terminal terminal, double target)
+    {
+        for (int step = 0; step < MaxSteps; step++)
+        {
+            Leaves.Evaluate();
+            Fold();
+            int root = _lineV.Length - 1;
+            (VoltageV, CurrentA) = terminal == Terminal.Voltage
+                ? (target, (_lineV[root] - target) / _lineOhm[root])
+                : (_lineV[root] - (_lineOhm[root] * target), target);
+            SlopeS = 1 / _lineOhm[root];
+            if (Unfold() < SmallStep)
+            {
+                return;
+            }
+        }
+
+        throw new ArithmeticException($"The circuit did not settle in {MaxSteps} steps at {terminal} {target}.");
+    }
+
+    /// <summary>From leaves to root: the line of every node.</summary>
+    private void Fold()
+    {
+        double[] lineV = _lineV;
+        double[] lineOhm = _lineOhm;
+        Array.Clear(lineV);
+        Array.Clear(lineOhm);
+        for (int leaf = 0; leaf < Leaves.Count; leaf++)
+        {
+            double slopeS = Leaves.CellSlopeS[leaf] + Leaves.BypassSlopeS[leaf];
+            int parent = _layout.LeafParent[leaf];
+            double count = _layout.LeafCount[leaf];
+            if (_layout.IsSeries[parent])
+            {
+                double ohm = 1 / slopeS;
+                lineV[parent] += count * (Leaves.VoltageV[leaf] + (Leaves.CurrentA[leaf] * ohm));
+                lineOhm[parent] += count * ohm;
+            }
+            else
+            {
+                lineV[parent] += count * (Leaves.CurrentA[leaf] + (Leaves.VoltageV[leaf] * slopeS));
+                lineOhm[parent] += count * slopeS;
+            }
+        }
+
+        for (int node = 0; node < lineV.Length; node++)
+        {
+            if (!_layout.IsSeries[node])
+            {
+                // Until here a parallel node holds amps and siemens.
+                lineOhm[node] = 1 / lineOhm[node];
+                lineV[node] *= lineOhm[node];
+            }
+
+            lineOhm[node] += _layout.Ohm[node];
+            int parent = _layout.Parent[node];
+            if (parent < 0)
+            {
+                continue;
+            }
+
+            double count = _layout.Count[node];
+            if (_layout.IsSeries[parent])
+            {
+                lineV[parent] += count * lineV[node];
+                lineOhm[parent] += count * lineOhm[node];
+            }
+            else
+            {
+                lineV[parent] += count * lineV[node] / lineOhm[node];
+                lineOhm[parent] += count / lineOhm[node];
+            }
+        }
+    }
+
+    /// <summary>From root to leaves: every group's new junction voltage. Returns the largest step, in ideality voltages.</summary>
+    private double Unfold()
+    {
+        for (int node = _lineV.Length - 1; node >= 0; node--)
+        {
+            int parent = _layout.Parent[node];
+            double voltageV;
+            double currentA;
+            if (parent < 0)
+            {
+                (voltageV, currentA) = (VoltageV, CurrentA);
+            }
+            else if (_layout.IsSeries[parent])
+            {
+                currentA = _currentA[parent];
+                voltageV = _lineV[node] - (_lineOhm[node] * currentA);
+            }
+            else
+            {
+                voltageV = _innerV[parent];
+                currentA = (_lineV[node] - voltageV) / _lineOhm[node];
+            }
+
+            _currentA[node] = currentA;
+            _innerV[node] = voltageV + (_layout.Ohm[node] * currentA);
+        }
+
+        double largest = 0;
+        for (int leaf = 0; leaf < Leaves.Count; leaf++)
+        {
+            int parent = _layout.LeafParent[leaf];
+            double oldV = Leaves.VoltageV[leaf];
+            double newV = _layout.IsSeries[parent]
+                ? oldV + ((Leaves.CurrentA[leaf] - _currentA[parent]) / (Leaves.CellSlopeS[leaf] + Leaves.BypassSlopeS[leaf]))
+                : _innerV[parent];
+            largest = Math.Max(largest, Step(leaf, oldV, newV));
+        }
+
+        return largest;
+    }
+
+    private double Step(int leaf, double oldV, double newV)
+    {
+        double x = Leaves.JunctionV[leaf];
+        double stretch = Leaves.VoltPerJunctionVolt[leaf];
+        double wantedX = x + ((newV - oldV) / stretch);
+        double nextX = wantedX;
+        if (nextX > x)
+        {
+            nextX = Shortened(nextX, x, Leaves.IdealityV[leaf], Leaves.CriticalV[leaf]);
+        }
+        else
+        {
+            double forwardV = Shortened(-newV, -oldV, Leaves.BypassIdealityV[leaf], Leaves.BypassCriticalV[leaf]);
+            if (forwardV != -newV)
+            {
+                nextX = x + ((-forwardV - oldV) / stretch);
+            }
+        }
+
+        Leaves.JunctionV[leaf] = nextX;
+        return Math.Abs(wantedX - x) / Leaves.IdealityV[leaf];
+    }
+
+    /// <summary>A step along a diode's forward voltage, shortened where the exponential would run away.</summary>
+    private static double Shortened(double newV, double oldV, double idealityV, double criticalV)
+    {
+        if (newV <= criticalV || newV - oldV <= 2 * idealityV)
+        {
+            return newV;
+        }
+
+        return oldV > 0
+            ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
+            : idealityV * Math.Log(newV / idealityV);
+    }
+}
