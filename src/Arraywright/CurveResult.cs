@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Electrical;
 using Arraywright.Gear;
 using Arraywright.Limits;
 

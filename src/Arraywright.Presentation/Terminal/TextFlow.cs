@@ -3,12 +3,14 @@ namespace Arraywright.Presentation.Terminal;
 /// <summary>Breaks running text into lines.</summary>
 internal static class TextFlow
 {
+    private const int LongestUnit = 5;
+
     /// <summary>The text in lines of at most <paramref name="width"/> characters, broken at spaces; a longer word stands alone.</summary>
     public static List<string> Lines(string text, int width)
     {
         List<string> lines = [];
         string line = "";
-        foreach (string word in Printable(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Words(text))
         {
             if (line.Length > 0 && line.Length + 1 + word.Length > width)
             {
@@ -25,6 +27,25 @@ internal static class TextFlow
         }
 
         return lines;
+    }
+
+    /// <summary>The words, a number kept with its unit: "49.96 V" is one.</summary>
+    private static List<string> Words(string text)
+    {
+        List<string> words = [];
+        foreach (string word in Printable(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            bool unit = word.Length <= LongestUnit && !char.IsAsciiDigit(word[0]);
+            if (unit && words.Count > 0 && char.IsAsciiDigit(words[^1][^1]))
+            {
+                words[^1] = $"{words[^1]} {word}";
+                continue;
+            }
+
+            words.Add(word);
+        }
+
+        return words;
     }
 
     /// <summary>Without control characters: a name in a plan must not steer the terminal. Line breaks become spaces.</summary>

@@ -37,10 +37,16 @@ public static class VerdictSentence
             return $"do not connect yet; the label of {doubt.Panel} looks odd at \"{doubt.Field}\" and must be read again.";
         }
 
-        string reason = $"{LowerFirst(worst.Title)} at {assignment!.Input} is {Compared(worst)}";
+        string what = $"{LowerFirst(worst.Title)}: {Compared(worst)}";
         return result.Verdict == Level.Stop
-            ? $"do not connect this; {reason}."
-            : $"do not connect yet; {reason}, and somebody who knows must say whether that may be.";
+            ? $"do not connect this to {assignment!.Input}; {what}{More(best, Level.Stop, "reason")}."
+            : $"do not connect it to {assignment!.Input} until somebody who knows has answered this; {what}{More(best, Level.Ask, "question")}.";
+    }
+
+    private static string More(Design design, Level level, string noun)
+    {
+        int others = design.Assignments.Sum(assignment => assignment.Findings.Count(finding => finding.Level == level)) - 1;
+        return others > 0 ? $" (and {Figures.Count(others, "more " + noun)} below)" : "";
     }
 
     private static string Takes(Design best)
@@ -67,8 +73,8 @@ public static class VerdictSentence
     }
 
     private static string Compared(Finding finding) => finding.Limit is { } limit
-        ? $"{Figures.Against(finding.Value, limit, finding.Unit)} against {Figures.Stated(limit, finding.Unit)}"
-        : $"{Figures.Of(finding.Value, finding.Unit)} with no limit stated";
+        ? $"{Figures.Against(finding.Value, limit, finding.Unit)}, the limit is {Figures.Stated(limit, finding.Unit)}"
+        : $"{Figures.Of(finding.Value, finding.Unit)}, no limit is stated";
 
     /// <summary>Lower case inside a sentence, but not for a word of capitals.</summary>
     private static string LowerFirst(string text) =>

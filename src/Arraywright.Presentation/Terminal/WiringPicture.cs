@@ -11,18 +11,19 @@ public static class WiringPicture
     /// <summary>Writes the picture with the input at its two ends.</summary>
     public static void Write(TextWriter writer, Wiring wiring, string input, TerminalStyle style)
     {
+        Wiring canonical = WiringText.Canonical(wiring);
         string left = $"{input} − ──";
         string right = $"── + {input}";
         int room = style.Width - Indent - left.Length - right.Length;
-        PictureBlock block = Draw(wiring, name => name);
+        PictureBlock block = Draw(canonical, name => name);
         if (block.Width <= room)
         {
             WriteBlock(writer, block, left, right);
             return;
         }
 
-        string[] kinds = [.. wiring.Panels.Distinct(StringComparer.Ordinal)];
-        block = Draw(wiring, name => Letter(kinds, name));
+        string[] kinds = [.. canonical.Panels.Distinct(StringComparer.Ordinal)];
+        block = Draw(canonical, name => Letter(kinds, name));
         if (block.Width <= room && kinds.Length <= 26)
         {
             WriteBlock(writer, block, left, right);
@@ -30,7 +31,7 @@ public static class WiringPicture
             return;
         }
 
-        WriteList(writer, wiring, Indent);
+        WriteList(writer, canonical, Indent);
     }
 
     private static PictureBlock Draw(Wiring wiring, Func<string, string> label) => wiring switch
