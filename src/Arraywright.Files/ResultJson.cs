@@ -55,6 +55,24 @@ public static class ResultJson
         json.WriteEndArray();
     });
 
+    /// <summary>The letters to makers, with the verdict they belong to.</summary>
+    public static string Write(AskResult result) => Document(json =>
+    {
+        PlanResult plan = result.Result;
+        Head(json, plan.Plan, plan.Verdict, plan.Assumed, plan.Cautions);
+        json.WriteStartArray("letters");
+        foreach (InputLetter letter in result.Letters)
+        {
+            json.WriteStartObject();
+            json.WriteString("input", letter.Input);
+            json.WriteString("text", letter.Text);
+            json.WriteString("where_the_answer_goes", letter.WhereTheAnswerGoes);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    });
+
     private static string Document(Action<Utf8JsonWriter> write)
     {
         using MemoryStream stream = new();

@@ -3,6 +3,9 @@ namespace Arraywright.Presentation.Terminal;
 /// <summary>A curve drawn in characters on a grid of volts across and amps or watts upwards.</summary>
 internal sealed class CurveChart
 {
+    private const int Margin = 8;
+    private static readonly double[] RoundSteps = [1, 1.2, 1.6, 2, 2.4, 3, 4, 5, 6, 8, 10, 12];
+
     private readonly char[][] _cells;
     private readonly double _maxX;
     private readonly double _maxY;
@@ -19,6 +22,19 @@ internal sealed class CurveChart
         _maxY = maxY;
     }
 
+    /// <summary>The next round number that leaves a little room above a value: an axis that ends there has readable figures, half of it too.</summary>
+    public static double RoundAbove(double value)
+    {
+        double wanted = Math.Max(value, 0.01) * 1.02;
+        double decade = 0.01;
+        while (decade * 10 < wanted)
+        {
+            decade *= 10;
+        }
+
+        return decade * RoundSteps.First(step => decade * step >= wanted);
+    }
+
     /// <summary>Draws a line through the samples; every column between them gets a mark, and steep parts every row.</summary>
     public void Line(IReadOnlyList<double> x, IReadOnlyList<double> y, char mark)
     {
@@ -26,12 +42,7 @@ internal sealed class CurveChart
         int? last = null;
         for (int column = 0; column < _cells[0].Length; column++)
         {
-            double at = _maxX * column / (_cells[0].Length - 1);
-            if (at > x[^1])
-            {
-                break;
-            }
-
+            double at = Math.Min(x[^1], _maxX * column / (_cells[0].Length - 1));
             while (sample < x.Count - 2 && x[sample + 1] < at)
             {
                 sample++;
@@ -48,6 +59,10 @@ internal sealed class CurveChart
             }
 
             last = row;
+            if (at >= x[^1])
+            {
+                break;
+            }
         }
     }
 
@@ -85,20 +100,19 @@ internal sealed class CurveChart
     /// <summary>Writes the chart with its axes.</summary>
     public void Write(TextWriter writer, string unit)
     {
-        int margin = Math.Max(6, Figures.Of(_maxY, unit).Length + 1);
         for (int row = 0; row < _cells.Length; row++)
         {
             double value = _maxY * (_cells.Length - 1 - row) / (_cells.Length - 1);
-            string label = row == 0 || row == _cells.Length - 1 || row == (_cells.Length - 1) / 2 ? Figures.Of(value, unit) : "";
-            writer.WriteLine($"{label.PadLeft(margin)} │{new string(_cells[row]).TrimEnd()}");
+            string label = row == 0 || row == _cells.Length - 1 || row == (_cells.Length - 1) / 2 ? Figures.Stated(value, unit) : "";
+            writer.WriteLine($"{label.PadLeft(Margin)} │{new string(_cells[row]).TrimEnd()}");
         }
 
         int columns = _cells[0].Length;
-        string half = Figures.Of(_maxX / 2, "V");
-        string full = Figures.Of(_maxX, "V");
-        writer.WriteLine($"{new string(' ', margin)} └{new string('─', columns)}");
+        string half = Figures.Stated(_maxX / 2, "V");
+        string full = Figures.Stated(_maxX, "V");
+        writer.WriteLine($"{new string(' ', Margin)} └{new string('─', columns)}");
         string axis = "0".PadRight((columns / 2) - (half.Length / 2)) + half;
-        writer.WriteLine($"{new string(' ', margin + 2)}{axis}{full.PadLeft(columns - axis.Length)}");
+        writer.WriteLine($"{new string(' ', Margin + 2)}{axis}{full.PadLeft(columns - axis.Length)}");
     }
 
     private int Column(double x) => Math.Clamp((int)Math.Round(x / _maxX * (_cells[0].Length - 1)), 0, _cells[0].Length - 1);

@@ -22,7 +22,7 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         writer.WriteLine();
         string wiring = DesignsTable.Text(result.Assignment.Wiring);
         TextFlow.Write(writer, "", $"{result.Input.Name}: {wiring}, {MeterTable.At(result.Assignment.Conditions)}.", style.Width, style.Strong);
-        double maxV = result.VoltageV[^1] * 1.04;
+        double maxV = CurveChart.RoundAbove(result.VoltageV[^1]);
         writer.WriteLine();
         writer.WriteLine("Amps over volts");
         WriteChart(result, maxV, result.CurrentA, "A", point => point.CurrentA, result.Assignment.Operating.CurrentA, result.Input.DrawLimitA);
@@ -52,7 +52,7 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         double taken,
         double? limit)
     {
-        CurveChart chart = new(style.Width - 12, Rows, maxV, Math.Max(values.Max(), 1e-3) * 1.08);
+        CurveChart chart = new(style.Width - 12, Rows, maxV, CurveChart.RoundAbove(values.Max()));
         chart.Line(result.VoltageV, values, Curve);
         if (limit is { } level)
         {
@@ -82,13 +82,13 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         List<string> key = [$"{Taken} what the input takes", $"{Hill} a hill of power"];
         if (input.DrawLimitA is not null || input.MaxPower is not null)
         {
-            key.Add($"{LimitAcross} {LimitAcross} limits in amps and watts");
+            key.Add($"{LimitAcross} {LimitAcross} {LimitAcross} its limits in amps and watts");
         }
 
         double[] window = [.. Window(input)];
         if (Array.Exists(window, volts => volts <= maxV))
         {
-            key.Add($"{LimitUpright} ends of its voltage window");
+            key.Add("dotted upright, the ends of its voltage window");
         }
 
         TextFlow.Write(writer, "  ", string.Join("; ", key) + ".", style.Width);

@@ -71,10 +71,10 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
             TextFlow.Write(writer, "  ", $"{WiringWords.Describe(wiring)} {join}", style.Width);
         }
 
-        if (best.UnusedPanels.Sum(unused => unused.Count) > 0)
+        if (DesignsTable.LeftOver(best) is { Length: > 0 } leftOver)
         {
             writer.WriteLine();
-            TextFlow.Write(writer, "  ", $"Left over: {DesignsTable.LeftOver(best)}.", style.Width);
+            TextFlow.Write(writer, "  ", $"Left over: {leftOver}.", style.Width);
         }
     }
 

@@ -25,9 +25,9 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
             }
         }
 
-        if (result.Designs[0].UnusedPanels.Sum(unused => unused.Count) > 0)
+        if (DesignsTable.LeftOver(result.Designs[0]) is { Length: > 0 } leftOver)
         {
-            TextFlow.Write(writer, "  ", $"Left over: {DesignsTable.LeftOver(result.Designs[0])}.", style.Width);
+            TextFlow.Write(writer, "  ", $"Left over: {leftOver}.", style.Width);
         }
     }
 

@@ -1,7 +1,7 @@
 namespace Arraywright.Presentation.Terminal;
 
 /// <summary>Breaks running text into lines.</summary>
-internal static class TextFlow
+public static class TextFlow
 {
     private const int LongestUnit = 5;
 
