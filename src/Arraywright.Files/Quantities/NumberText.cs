@@ -3,9 +3,9 @@ using System.Globalization;
 namespace Arraywright.Files.Quantities;
 
 /// <summary>A decimal number at the beginning of a text.</summary>
-/// <param name="Length">How many characters it takes.</param>
-/// <param name="Mantissa">Sign, digits and point.</param>
-/// <param name="Exponent">Power of ten behind an "e"; 0 when there is none.</param>
+/// <param name="length">How many characters it takes.</param>
+/// <param name="mantissa">Sign, digits and point.</param>
+/// <param name="exponent">Power of ten behind an "e"; 0 when there is none.</param>
 internal readonly ref struct NumberText(int length, ReadOnlySpan<char> mantissa, int exponent)
 {
     private const int LongestMantissa = 40;
@@ -52,10 +52,10 @@ internal readonly ref struct NumberText(int length, ReadOnlySpan<char> mantissa,
         Span<char> buffer = stackalloc char[LongestMantissa + 8];
         _mantissa.CopyTo(buffer);
         buffer[.._mantissa.Length].Replace('\u2212', '-');
-        int length = _mantissa.Length;
-        buffer[length++] = 'e';
-        (exponent + shift).TryFormat(buffer[length..], out int written, provider: CultureInfo.InvariantCulture);
-        return double.TryParse(buffer[..(length + written)], NumberStyles.Float, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
+        int end = _mantissa.Length;
+        buffer[end++] = 'e';
+        (exponent + shift).TryFormat(buffer[end..], out int written, provider: CultureInfo.InvariantCulture);
+        return double.TryParse(buffer[..(end + written)], NumberStyles.Float, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
     }
 
     private static int ScanExponent(ReadOnlySpan<char> text, ref int end)

@@ -171,7 +171,7 @@ internal sealed class YamlTreeReader(string text, FaultList faults)
         return key;
     }
 
-    private YamlScalar ToScalar(Scalar scalar, int line, int column)
+    private static YamlScalar ToScalar(Scalar scalar, int line, int column)
     {
         bool quoted = scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted;
         int marks = quoted ? 1 : 0;
