@@ -77,7 +77,7 @@ public sealed class Circuit
         double stepV = OpenCircuitV / (currentsA.Length - 1);
         for (int i = 0; i < currentsA.Length; i++)
         {
-            _network.SolveAtVoltage(i * stepV);
+            _network.FollowToVoltage(i * stepV, isFirst: i == 0);
             currentsA[i] = _network.CurrentA;
         }
     }
@@ -93,57 +93,31 @@ public sealed class Circuit
     public CurvePoint MaximumPower()
     {
         FindTops(highestOnly: true);
-        CurvePoint best = default;
-        foreach ((double voltageV, double currentA) in _hills.Tops)
-        {
-            best = voltageV * currentA > best.PowerW ? new CurvePoint(voltageV, currentA) : best;
-        }
-
-        return best;
+        return HighestTop();
     }
 
     /// <summary>What an input takes: the highest power within its window and limits, on the high-voltage side where a limit holds it.</summary>
     public OperatingPoint TakenBy(InputWindow window)
     {
-        FindTops(highestOnly: false);
-        double unlimitedW = 0;
-        foreach ((double voltageV, double currentA) in _hills.Tops)
-        {
-            unlimitedW = Math.Max(unlimitedW, voltageV * currentA);
-        }
-
+        CurvePoint unlimited = MaximumPower();
         if (!Reaches(window))
         {
-            return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.Off, unlimitedW, 0);
+            return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.Off, unlimited.PowerW, 0);
         }
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
         double highV = Math.Min(window.MaxV, OpenCircuitV);
-        CurvePoint best = At(lowV);
-        CurvePoint firstHill = best;
-        LimitedBy heldBy = atLow;
-        foreach ((double voltageV, double currentA) in _hills.Tops)
-        {
-            if (voltageV > lowV && voltageV < highV)
-            {
-                firstHill = new CurvePoint(voltageV, currentA);
-                (best, heldBy) = firstHill.PowerW >= best.PowerW ? (firstHill, LimitedBy.None) : (best, heldBy);
-            }
-        }
-
-        if (lowV < highV && highV < OpenCircuitV && At(highV) is var end && end.PowerW > best.PowerW)
-        {
-            (best, firstHill, heldBy) = (end, end, LimitedBy.Voltage);
-        }
-
+        (CurvePoint best, LimitedBy heldBy) = unlimited.VoltageV > lowV && unlimited.VoltageV < highV
+            ? (unlimited, LimitedBy.None)
+            : BestBetween(lowV, atLow, highV);
+        CurvePoint firstHill = FirstHillFromAbove(best, highV);
         double firstHillW = Math.Min(firstHill.PowerW, window.MaxW);
         if (best.PowerW > window.MaxW)
         {
-            best = HighSidePoint(best, window.MaxW);
-            heldBy = LimitedBy.Power;
+            (best, heldBy) = (HighSidePoint(best, window.MaxW), LimitedBy.Power);
         }
 
-        return new OperatingPoint(best.VoltageV, best.CurrentA, Math.Min(best.PowerW, window.MaxW), heldBy, unlimitedW, firstHillW);
+        return new OperatingPoint(best.VoltageV, best.CurrentA, Math.Min(best.PowerW, window.MaxW), heldBy, unlimited.PowerW, firstHillW);
     }
 
     /// <summary>The watts of <see cref="TakenBy"/> alone, faster.</summary>
@@ -154,20 +128,8 @@ public sealed class Circuit
             return 0;
         }
 
-        (double lowV, _) = LowEnd(window);
-        double highV = Math.Min(window.MaxV, OpenCircuitV);
-        double bestW = At(lowV).PowerW;
-        if (lowV < highV)
-        {
-            bestW = Math.Max(bestW, highV < OpenCircuitV ? At(highV).PowerW : 0);
-            _hills.Search(lowV, highV, highestOnly: true, bestW);
-            foreach ((double voltageV, double currentA) in _hills.Tops)
-            {
-                bestW = Math.Max(bestW, voltageV * currentA);
-            }
-        }
-
-        return Math.Min(bestW, window.MaxW);
+        (double lowV, LimitedBy atLow) = LowEnd(window);
+        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV)).Point.PowerW, window.MaxW);
     }
 
     private bool Reaches(InputWindow window) => OpenCircuitV > 1e-6 && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
@@ -181,6 +143,49 @@ public sealed class Circuit
         }
 
         _hills.Search(0, OpenCircuitV, highestOnly);
+    }
+
+    private CurvePoint HighestTop()
+    {
+        CurvePoint best = default;
+        foreach ((double voltageV, double currentA) in _hills.Tops)
+        {
+            best = voltageV * currentA > best.PowerW ? new CurvePoint(voltageV, currentA) : best;
+        }
+
+        return best;
+    }
+
+    /// <summary>The highest power from one voltage to another, and what holds it there.</summary>
+    private (CurvePoint Point, LimitedBy HeldBy) BestBetween(double lowV, LimitedBy atLow, double highV)
+    {
+        CurvePoint best = At(lowV);
+        LimitedBy heldBy = atLow;
+        if (lowV >= highV)
+        {
+            return (best, heldBy);
+        }
+
+        if (highV < OpenCircuitV && At(highV) is var end && end.PowerW > best.PowerW)
+        {
+            (best, heldBy) = (end, LimitedBy.Voltage);
+        }
+
+        _hills.Search(lowV, highV, highestOnly: true, best.PowerW);
+        return HighestTop() is var top && top.PowerW > best.PowerW ? (top, LimitedBy.None) : (best, heldBy);
+    }
+
+    /// <summary>Where a tracker stops that climbs down from the upper end of its window: the first top it meets, at the latest the best point.</summary>
+    private CurvePoint FirstHillFromAbove(CurvePoint best, double highV)
+    {
+        double justAboveV = best.VoltageV * (1 + 1e-6);
+        if (justAboveV >= highV)
+        {
+            return best;
+        }
+
+        _hills.Search(justAboveV, highV, highestOnly: false);
+        return _hills.Tops.Count == 0 ? best : new CurvePoint(_hills.Tops[^1].VoltageV, _hills.Tops[^1].CurrentA);
     }
 
     private CurvePoint At(double voltageV) => new(voltageV, CurrentAt(voltageV));

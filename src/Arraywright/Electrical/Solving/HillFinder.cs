@@ -11,6 +11,9 @@ internal sealed class HillFinder
     /// <summary>Share of the interval searched below which two maxima are not told apart.</summary>
     public const double Resolution = 1e-9;
 
+    /// <summary>Newton's step, as a share of the voltage, that ends the climb: the error left is its square.</summary>
+    private const double LastStep = 1e-6;
+
     private readonly Network _network;
     private readonly SlopeBounds _bounds;
     private readonly List<Snapshot> _pool = [];
@@ -52,28 +55,18 @@ internal sealed class HillFinder
                 continue;
             }
 
-            double slopeHighA = left.CurrentA - (left.VoltageV * bounds.SlopeLow);
-            double slopeLowA = right.CurrentA - (right.VoltageV * bounds.SlopeHigh);
-            if (slopeHighA < 0 || slopeLowA > 0)
-            {
-                continue;
-            }
-
-            bool turns = left.PowerSlopeA > 0 && right.PowerSlopeA <= 0;
-            double curvatureHigh = (-2 * bounds.SlopeLow) + (bounds.CurvatureHigh * (bounds.CurvatureHigh > 0 ? right : left).VoltageV);
-            double curvatureLow = (-2 * bounds.SlopeHigh) + (bounds.CurvatureLow * (bounds.CurvatureLow < 0 ? right : left).VoltageV);
-            if (curvatureLow > 0 || ((curvatureHigh < 0 || right.VoltageV - left.VoltageV < narrow) && !turns))
-            {
-                continue;
-            }
-
-            if (curvatureHigh < 0 || right.VoltageV - left.VoltageV < narrow)
+            Turn turn = TurnWithin(left, right, bounds, narrow);
+            if (turn == Turn.Top)
             {
                 bestW = Math.Max(bestW, Climb(left, right));
+            }
+
+            if (turn != Turn.Unsettled)
+            {
                 continue;
             }
 
-            left.GiveBack(_network);
+            _network.StartBetween(left, right);
             Snapshot middle = At(0.5 * (left.VoltageV + right.VoltageV), ref used);
             bestW = Math.Max(bestW, middle.PowerW);
             _open.Push((left, middle));
@@ -94,6 +87,40 @@ internal sealed class HillFinder
         _network.SolveAtVoltage(voltageV);
         point.Take(_network);
         return point;
+    }
+
+    private enum Turn
+    {
+        /// <summary>No maximum inside.</summary>
+        NoTop,
+
+        /// <summary>Exactly one maximum inside.</summary>
+        Top,
+
+        /// <summary>Not proved either way.</summary>
+        Unsettled,
+    }
+
+    /// <summary>What is proved of the maxima of P inside the interval, from the signs at its ends and the bounds of P′ and P″ over it.</summary>
+    private static Turn TurnWithin(Snapshot left, Snapshot right, SlopeBounds.Range bounds, double narrowV)
+    {
+        double widthV = right.VoltageV - left.VoltageV;
+        double curvatureHigh = (-2 * bounds.SlopeLow) + (bounds.CurvatureHigh * (bounds.CurvatureHigh > 0 ? right : left).VoltageV);
+        double curvatureLow = (-2 * bounds.SlopeHigh) + (bounds.CurvatureLow * (bounds.CurvatureLow < 0 ? right : left).VoltageV);
+        bool turns = left.PowerSlopeA > 0 && right.PowerSlopeA <= 0;
+        if (curvatureHigh < 0 || widthV < narrowV)
+        {
+            return turns ? Turn.Top : Turn.NoTop;
+        }
+
+        // P′ = I − V·s with I between its ends; and P′ no further from either end than P″ can take it.
+        double slopeHighA = Math.Min(
+            left.CurrentA - (left.VoltageV * bounds.SlopeLow),
+            Math.Min(left.PowerSlopeA + (Math.Max(0, curvatureHigh) * widthV), right.PowerSlopeA + (Math.Max(0, -curvatureLow) * widthV)));
+        double slopeLowA = Math.Max(
+            right.CurrentA - (right.VoltageV * bounds.SlopeHigh),
+            Math.Max(left.PowerSlopeA - (Math.Max(0, -curvatureLow) * widthV), right.PowerSlopeA - (Math.Max(0, curvatureHigh) * widthV)));
+        return curvatureLow > 0 || slopeHighA < 0 || slopeLowA > 0 ? Turn.NoTop : Turn.Unsettled;
     }
 
     /// <summary>No point of the interval gives more: I(V) lies under both lines of the steepest and flattest slope from its ends.</summary>
@@ -117,6 +144,7 @@ internal sealed class HillFinder
         double lowSlopeA = left.PowerSlopeA;
         double highSlopeA = right.PowerSlopeA;
         double v = lowV + ((highV - lowV) * lowSlopeA / (lowSlopeA - highSlopeA));
+        double nextV = v;
         for (int step = 0; step < 60; step++)
         {
             _network.SolveAtVoltage(v);
@@ -132,22 +160,24 @@ internal sealed class HillFinder
             }
 
             SlopeBounds.Range exact = _bounds.At(_trial);
-            double nextV = v - (slopeA / ((-2 * exact.SlopeLow) + (v * exact.CurvatureLow)));
+            nextV = v - (slopeA / ((-2 * exact.SlopeLow) + (v * exact.CurvatureLow)));
             if (!(nextV > lowV && nextV < highV))
             {
                 nextV = 0.5 * (lowV + highV);
             }
 
-            bool settled = Math.Abs(nextV - v) <= 1e-8 * highV;
-            v = nextV;
-            if (settled)
+            if (Math.Abs(nextV - v) <= LastStep * highV)
             {
                 break;
             }
+
+            v = nextV;
         }
 
-        _network.SolveAtVoltage(v);
-        Tops.Add((v, _network.CurrentA));
-        return v * _network.CurrentA;
+        // From the last solved point to the top along its tangent: both errors are squares of the last step.
+        double topV = nextV;
+        double topA = _network.CurrentA - (_network.SlopeS * (topV - v));
+        Tops.Add((topV, topA));
+        return topV * topA;
     }
 }

@@ -115,11 +115,11 @@ internal sealed class LeafBank
             Vector128<double> stretch = Vector128<double>.One + (junctionS * rs);
             Vector128<double> v = x - (cellsA * rs);
 
-            Vector128<double> bypassA = Vector128<double>.Zero;
+            Vector128<double> saturation = Vector128.Create(_bypassSaturationA, i);
+            Vector128<double> bypassA = -saturation;
             Vector128<double> bypassS = Vector128<double>.Zero;
             if (Vector128.LessThanAny(v, Vector128.Create(_bypassSilentAboveV)))
             {
-                Vector128<double> saturation = Vector128.Create(_bypassSaturationA, i);
                 Vector128<double> perAb = Vector128.Create(_perBypassV, i);
                 Vector128<double> forwardA = saturation * Exponential.Of(-v * perAb);
                 bypassA = forwardA - saturation;

@@ -9,8 +9,8 @@ namespace Arraywright.Electrical.Solving;
 /// </remarks>
 internal sealed class Network
 {
-    /// <summary>Steps under this share of a group's ideality voltage end the iteration: the error left is its square.</summary>
-    private const double SmallStep = 1e-6;
+    /// <summary>Steps under this share of the ideality voltage of the diode that conducts end the iteration: the error left is its square.</summary>
+    private const double SmallStep = 1e-5;
 
     private const int MaxSteps = 200;
 
@@ -19,6 +19,9 @@ internal sealed class Network
     private readonly double[] _lineOhm;
     private readonly double[] _innerV;
     private readonly double[] _currentA;
+    private readonly double[] _beforeV;
+    private readonly double[] _earlierV;
+    private int _followed;
 
     public Network(CircuitTree tree)
     {
@@ -29,6 +32,8 @@ internal sealed class Network
         _lineOhm = new double[nodes];
         _innerV = new double[nodes];
         _currentA = new double[nodes];
+        _beforeV = new double[Leaves.JunctionV.Length];
+        _earlierV = new double[Leaves.JunctionV.Length];
     }
 
     public LeafBank Leaves { get; }
@@ -47,9 +52,35 @@ internal sealed class Network
     /// <summary>Starts from every group at about its open-circuit voltage.</summary>
     public void StartAtOpenCircuit() => Leaves.OpenGuessV.CopyTo(Leaves.JunctionV, 0);
 
+    /// <summary>Starts with every group half-way between two solved points.</summary>
+    public void StartBetween(Snapshot one, Snapshot other)
+    {
+        for (int leaf = 0; leaf < Leaves.Count; leaf++)
+        {
+            Leaves.JunctionV[leaf] = 0.5 * (one.JunctionV[leaf] + other.JunctionV[leaf]);
+        }
+    }
+
     /// <summary>Solves for a given terminal voltage, from where the network stands.</summary>
     /// <exception cref="ArithmeticException">No convergence: a defect of the solver, not of the plan.</exception>
     public void SolveAtVoltage(double voltageV) => Solve(Terminal.Voltage, voltageV);
+
+    /// <summary>As <see cref="SolveAtVoltage"/>, for evenly spaced voltages in turn: each group's next junction voltage is guessed by the parabola through its last three.</summary>
+    public void FollowToVoltage(double voltageV, bool isFirst)
+    {
+        _followed = isFirst ? 0 : _followed;
+        double[] x = Leaves.JunctionV;
+        for (int leaf = 0; leaf < x.Length; leaf++)
+        {
+            double now = x[leaf];
+            (double before, double earlier) = (_beforeV[leaf], _earlierV[leaf]);
+            (_beforeV[leaf], _earlierV[leaf]) = (now, before);
+            x[leaf] = _followed < 3 ? now : (3 * (now - before)) + earlier;
+        }
+
+        _followed++;
+        SolveAtVoltage(voltageV);
+    }
 
     /// <summary>Solves for a given terminal current.</summary>
     public void SolveAtCurrent(double currentA) => Solve(Terminal.Current, currentA);
@@ -135,7 +166,7 @@ internal sealed class Network
         }
     }
 
-    /// <summary>From root to leaves: every group's new junction voltage. Returns the largest step, in ideality voltages.</summary>
+    /// <summary>From root to leaves: every group's new junction voltage. Returns the largest step, in ideality voltages of the diode that conducts.</summary>
     private double Unfold()
     {
         for (int node = _lineV.Length - 1; node >= 0; node--)
@@ -196,7 +227,8 @@ internal sealed class Network
         }
 
         Leaves.JunctionV[leaf] = nextX;
-        return Math.Abs(wantedX - x) / Leaves.IdealityV[leaf];
+        bool bypassed = Leaves.BypassSlopeS[leaf] > Leaves.CellSlopeS[leaf];
+        return Math.Abs(wantedX - x) / (bypassed ? Leaves.BypassIdealityV[leaf] : Leaves.IdealityV[leaf]);
     }
 
     /// <summary>A step along a diode's forward voltage, shortened where the exponential would run away.</summary>

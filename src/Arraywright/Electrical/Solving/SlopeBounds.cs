@@ -8,7 +8,7 @@ namespace Arraywright.Electrical.Solving;
 /// </remarks>
 internal sealed class SlopeBounds
 {
-    /// <summary>Widens the bounds: the slopes of a solved point are those of the last Newton step, 1e-6 ideality voltages away.</summary>
+    /// <summary>Widens the bounds: the slopes of a solved point are those of the last Newton step, 1e-5 ideality voltages away.</summary>
     private const double Slack = 1e-4;
 
     private readonly Network _network;
