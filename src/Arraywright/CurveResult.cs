@@ -17,6 +17,9 @@ public sealed record CurveResult
     /// <summary>The wiring, its conditions, its operating point and what the rules say; its wiring is never null.</summary>
     public required Assignment Assignment { get; init; }
 
+    /// <summary>The circuit whose curve this is, cable and all: what a netlist prints.</summary>
+    public required CircuitTree Circuit { get; init; }
+
     /// <summary>Volts from 0 to open circuit, ascending, as seen at the input's terminals.</summary>
     public required ImmutableArray<double> VoltageV { get; init; }
 

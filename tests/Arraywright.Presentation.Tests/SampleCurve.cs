@@ -21,6 +21,7 @@ internal static class SampleCurve
             Plan = SampleResults.Go.Plan,
             Input = SampleGear.StoreA,
             Assignment = best with { Operating = new OperatingPoint(top.VoltageV, top.CurrentA, top.PowerW, LimitedBy.None, top.PowerW, top.PowerW) },
+            Circuit = CircuitTree.Of(SampleResults.Shed, _ => new PanelAtWork([new DiodeParameters(6.73, 1e-9, 0.3, 0.005, 0.97)], BypassDiode.None), new WireResistances(0, 0, 0)),
             VoltageV = volts,
             CurrentA = amps,
             PowerW = watts,

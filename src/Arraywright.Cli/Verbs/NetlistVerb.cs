@@ -1,11 +1,15 @@
 using System.CommandLine;
+using Arraywright.Electrical;
 using Arraywright.Files;
+using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
 
 /// <summary>The wiring as a netlist for circuit simulators.</summary>
 internal static class NetlistVerb
 {
+    private const int SweepSteps = 500;
+
     public static Command Create(Host host)
     {
         Command command = new("netlist", "Writes the wiring as a SPICE netlist, for a second opinion.");
@@ -21,7 +25,9 @@ internal static class NetlistVerb
             }
 
             (CurveResult curve, _) = Work.UnderBar(host, default, (bar, stop) => CurveStudy.Run(plan, input.Name(parse), options.Planner(parse), bar, stop));
-            string netlist = Netlist.Write(plan, curve.Assignment);
+            Assignment assignment = curve.Assignment;
+            string title = $"{plan.Name}: {assignment.Input}: {WiringText.Print(assignment.Wiring!)}, {MeterTable.At(assignment.Conditions)}";
+            string netlist = Netlist.Write(title, curve.Circuit, curve.VoltageV[^1], SweepSteps);
             if (parse.GetValue(output) is { } path)
             {
                 return Work.Save(host, path, netlist, replace: true);

@@ -15,7 +15,7 @@ internal static class QuickVerb
             Description = "a count and a label, as often as there are kinds: 4x \"22.9V 6.72A 18.9V 6.35A\" is four panels of Voc, Isc, Vmp, Imp",
             Arity = ArgumentArity.OneOrMore,
         };
-        Option<string> onto = new("--onto") { Description = "the input: most volts, and amps and watts where printed", HelpName = "\"50V 10A 400W\"" };
+        Option<string[]> onto = new("--onto") { Description = "an input: most volts, and amps and watts where printed; again for another", HelpName = "\"50V 10A 400W\"" };
         Option<string> save = new("--save") { Description = "a file for the plan this stands for; one that is there is not touched", HelpName = "FILE" };
         command.Validators.Add(result =>
         {
@@ -31,11 +31,10 @@ internal static class QuickVerb
         command.SetAction(parse =>
         {
             host.WatchForInterrupt();
-            QuickReading reading = QuickPlan.Read(parse.GetRequiredValue(panels), parse.GetRequiredValue(onto));
-            return Work.With(host, new PlanReading(reading.Plan, reading.Faults), plan =>
+            return Work.With(host, QuickPlan.Read(parse.GetRequiredValue(panels), parse.GetRequiredValue(onto)), plan =>
             {
                 Manners manners = options.Manners(parse);
-                if (parse.GetValue(save) is { } path && Work.Save(host, path, reading.Text!, replace: false) is not ExitCode.Done and int refused)
+                if (parse.GetValue(save) is { } path && Work.Save(host, path, PlanWriter.Write(plan), replace: false) is not ExitCode.Done and int refused)
                 {
                     return refused;
                 }
