@@ -69,7 +69,7 @@ public static class QuickPlan
 
             if (ReadPanel(labels[i], Name("panel", i, labels.Count), faults, doubts) is { } panel)
             {
-                _ = assumed;
+                assumed.AddRange(PanelAssumptions.Of(panel));
                 stocks.Add(new PanelStock(panel, labels[i].Count, Shade.None, null));
             }
         }

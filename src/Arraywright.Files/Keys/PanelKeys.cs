@@ -9,7 +9,7 @@ internal static class PanelKeys
 
     public static readonly CountKey Count = new("count", 1, Caps.Panels, "4", "How many of this kind are at hand.") { Required = true };
 
-    public static readonly QuantityKey Power = new("power", QuantityKinds.Power.Within(0.1, 1500), "120 W", "Rated power at standard test conditions.")
+    public static readonly QuantityKey Power = new("power", QuantityKinds.Power.Within(0.1, 3000), "120 W", "Rated power at standard test conditions.")
     {
         Otherwise = "Vmp × Imp",
     };
@@ -48,7 +48,7 @@ internal static class PanelKeys
 
     public static readonly QuantityKey MaxSystemVoltage = new("max_system_voltage", QuantityKinds.Voltage.Within(10, 2000), "600 V", "Largest system voltage the label allows.") { Otherwise = "unknown" };
 
-    public static readonly QuantityKey Tolerance = new("tolerance", QuantityKinds.Percent.Within(0, 0.25), "3 %", "Label tolerance, taken for volts and amps as well.") { Otherwise = "typical" };
+    public static readonly QuantityKey Tolerance = new("tolerance", QuantityKinds.Percent.Within(0, 0.5), "3 %", "Label tolerance, taken for volts and amps as well.") { Otherwise = "typical" };
 
     public static readonly QuantityKey Noct = new("noct", QuantityKinds.Temperature.Within(20, 80), "45 C", "Cell temperature at 800 W/m², 20 °C air and 1 m/s wind.") { Otherwise = "from how it is mounted" };
 
@@ -76,7 +76,7 @@ internal static class PanelKeys
             MaxSeriesFuse, MaxSystemVoltage, Tolerance, Noct, Technology, Shade, Tilt, Azimuth, Price,
         ]);
 
-    private static Quantity Cell => QuantityKinds.Voltage.Within(0.3, 500);
+    private static Quantity Cell => QuantityKinds.Voltage.Within(0.3, 1500);
 
-    private static Quantity CellCurrent => QuantityKinds.Current.Within(0.005, 100);
+    private static Quantity CellCurrent => QuantityKinds.Current.Within(0.005, 200);
 }

@@ -14,9 +14,9 @@ internal static class BatteryReader
         }
 
         double? capacityWh = fields.Figure(BatteryKeys.Capacity);
-        double from = Or(fields, BatteryKeys.From, 0, ownerName, "it begins empty, so all that comes can be stored; fuller, it takes less before it is full", assumed);
-        double to = Or(fields, BatteryKeys.To, 1, ownerName, "it is charged until full; stopping earlier takes less", assumed);
-        double loadW = Or(fields, BatteryKeys.Load, 0, ownerName, "nothing is drawn meanwhile; a load keeps room for more", assumed);
+        double from = Or(fields, BatteryKeys.From, 0, ownerName, "The plan does not say. A fuller battery takes less before it is full.", assumed);
+        double to = Or(fields, BatteryKeys.To, 1, ownerName, "The plan does not say. A charge that stops earlier takes less.", assumed);
+        double loadW = Or(fields, BatteryKeys.Load, 0, ownerName, "The plan does not say. A load leaves room for more to be stored.", assumed);
         if (from >= to)
         {
             fields.Faults.Add(fields.PlaceOf(BatteryKeys.To), fields.PlaceOf(BatteryKeys.To).Described, "a state of charge above \"from\"");

@@ -28,7 +28,7 @@ internal static class Defaults
         assumed.Add(new Assumption(
             GoalName,
             placeIsKnown ? "year" : "peak",
-            placeIsKnown ? "the place is known; another goal may rank close designs otherwise" : "the place is not known, so no year can be computed; a year may rank close designs otherwise"));
+            placeIsKnown ? "The place is known. Another goal may rank close designs otherwise." : "The place is not known, so no year can be computed. A year may rank close designs otherwise."));
         return goal;
     }
 
@@ -36,7 +36,7 @@ internal static class Defaults
     {
         if (!isWrittenBadly)
         {
-            assumed.Add(new Assumption(ElevationName, "0 m", "the plan does not say; 1000 m more give about 3 % more sun on a clear day and air about 6.5 °C colder"));
+            assumed.Add(new Assumption(ElevationName, "0 m", "The plan does not say. 1000 m more give about 3 % more sun on a clear day, and air about 6.5 °C colder."));
         }
 
         return 0;
@@ -49,7 +49,7 @@ internal static class Defaults
         assumed.Add(new Assumption(
             TiltName,
             Decimals.Shifted(tiltDeg, 0) + "°",
-            (place is null ? "usual at middle latitudes" : "by the rule of thumb 0.76 × latitude + 3°, from 10° to 45°") + "; 10° otherwise changes the year by about 2 %"));
+            (place is null ? "Usual at middle latitudes." : "By the rule of thumb 0.76 × latitude + 3°, from 10° to 45°.") + " If it is 10° off, the year changes by about 2 %."));
         return tiltDeg;
     }
 
@@ -59,31 +59,31 @@ internal static class Defaults
         assumed.Add(new Assumption(
             AzimuthName,
             south ? "180° (south)" : "0° (north)",
-            (place is null ? "usual north of the equator" : "towards the equator") + "; facing east or west gives about 15 to 25 % less in a year"));
+            (place is null ? "Usual north of the equator." : "Towards the equator.") + " Panels that face east or west give about 15 to 25 % less in a year."));
         return south ? 180 : 0;
     }
 
     public static MountKind Kind(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(KindName, "open rack", "the plan does not say; close to a roof panels run 5 to 15 °C hotter and give about 2 to 6 % less"));
+        assumed.Add(new Assumption(KindName, "open rack", "The plan does not say. Close to a roof panels run 5 to 15 °C hotter and give about 2 to 6 % less."));
         return MountKind.OpenRack;
     }
 
     public static Sourced<double> CableLength(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(CableLengthName, "5 m", "the plan does not say; at 10 A each 10 m more of 4 mm2 drop about 1 V"));
+        assumed.Add(new Assumption(CableLengthName, "5 m", "The plan does not say. At 10 A each 10 m more of 4 mm2 drop about 1 V."));
         return Sourced.Assumed(5.0, "usual lead of a portable array");
     }
 
     public static Sourced<double> CableSize(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(CableSizeName, "4 mm2", "the usual size of panel leads; the parts list sizes it, and half the size loses twice as much in it"));
+        assumed.Add(new Assumption(CableSizeName, "4 mm2", "The usual size of panel leads; the parts list sizes it. Half the size loses twice as much in the cable."));
         return Sourced.Assumed(4.0, "usual size of panel leads");
     }
 
     public static Sourced<double> StringLength(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(StringLengthName, "0 m", "strings are taken to join at the panels; a run of its own loses a little more in each"));
+        assumed.Add(new Assumption(StringLengthName, "0 m", "Strings are taken to join at the panels. A run of its own loses a little more in each."));
         return Sourced.Assumed(0.0, "strings join at the panels");
     }
 
@@ -92,7 +92,7 @@ internal static class Defaults
 
     public static Sourced<double> Contact(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(ContactName, "0.5 mohm", "a mated connector in fair order; ten of them at 10 A lose half a watt"));
+        assumed.Add(new Assumption(ContactName, "0.5 mohm", "A mated connector in fair order. Ten of them at 10 A lose half a watt."));
         return Sourced.Assumed(0.0005, "a mated connector in fair order");
     }
 }

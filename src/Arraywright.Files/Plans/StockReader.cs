@@ -9,7 +9,6 @@ internal sealed class StockReader(NameRegister names, Mount mount, List<Assumpti
 {
     private readonly Dictionary<string, int?> _owned = new(StringComparer.Ordinal);
     private int _total;
-    private readonly List<Assumption> _assumed = assumed;
 
     public List<PanelStock> Stocks { get; } = [];
 
@@ -75,6 +74,11 @@ internal sealed class StockReader(NameRegister names, Mount mount, List<Assumpti
             {
                 Doubts.Add(doubt);
             }
+        }
+
+        if (panel is not null)
+        {
+            assumed.AddRange(PanelAssumptions.Of(panel));
         }
 
         return panel;

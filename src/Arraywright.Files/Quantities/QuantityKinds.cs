@@ -66,8 +66,8 @@ internal static class QuantityKinds
     private static Quantity Slope(string absolute, string example, string unit) => new(
         "a temperature coefficient",
         example,
-        -0.02,
-        0.02,
+        -10,
+        10,
         [
             new("%/K", -2), Also("%/C", -2), Also("%/°C", -2), Also("%/degC", -2),
             new(absolute) { Basis = Basis.Absolute }, new("m" + absolute, -3) { Basis = Basis.Absolute },
