@@ -112,12 +112,13 @@ public sealed class Circuit
             : BestBetween(lowV, atLow, highV);
         CurvePoint firstHill = FirstHillFromAbove(best, highV);
         double firstHillW = Math.Min(firstHill.PowerW, window.MaxW);
-        if (best.PowerW > window.MaxW)
+        if (best.PowerW <= window.MaxW)
         {
-            (best, heldBy) = (HighSidePoint(best, window.MaxW), LimitedBy.Power);
+            return new OperatingPoint(best.VoltageV, best.CurrentA, best.PowerW, heldBy, unlimited.PowerW, firstHillW);
         }
 
-        return new OperatingPoint(best.VoltageV, best.CurrentA, Math.Min(best.PowerW, window.MaxW), heldBy, unlimited.PowerW, firstHillW);
+        double clippedV = HighSideV(best, window.MaxW);
+        return new OperatingPoint(clippedV, window.MaxW / clippedV, window.MaxW, LimitedBy.Power, unlimited.PowerW, firstHillW);
     }
 
     /// <summary>The watts of <see cref="TakenBy"/> alone, faster.</summary>
@@ -175,13 +176,19 @@ public sealed class Circuit
         return HighestTop() is var top && top.PowerW > best.PowerW ? (top, LimitedBy.None) : (best, heldBy);
     }
 
-    /// <summary>Where a tracker stops that climbs down from the upper end of its window: the first top it meets, at the latest the best point.</summary>
+    /// <summary>Where a tracker stops that comes down from the upper end of its window: there if power rises towards it, else at the first top it meets, at the latest at the best point.</summary>
     private CurvePoint FirstHillFromAbove(CurvePoint best, double highV)
     {
         double justAboveV = best.VoltageV * (1 + 1e-6);
         if (justAboveV >= highV)
         {
             return best;
+        }
+
+        CurvePoint end = At(highV);
+        if (end.CurrentA > highV * _network.SlopeS)
+        {
+            return end;
         }
 
         _hills.Search(justAboveV, highV, highestOnly: false);
@@ -202,8 +209,8 @@ public sealed class Circuit
         return (window.MinV, LimitedBy.Voltage);
     }
 
-    /// <summary>The point between a top and open circuit where the power has fallen to a limit.</summary>
-    private CurvePoint HighSidePoint(CurvePoint top, double powerW)
+    /// <summary>The voltage between a top and open circuit where the power has fallen to a limit.</summary>
+    private double HighSideV(CurvePoint top, double powerW)
     {
         (double lowV, double highV) = (top.VoltageV, OpenCircuitV);
         double v = 0.5 * (lowV + highV);
@@ -223,6 +230,6 @@ public sealed class Circuit
             }
         }
 
-        return At(v);
+        return v;
     }
 }

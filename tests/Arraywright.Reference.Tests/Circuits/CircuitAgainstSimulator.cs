@@ -1,5 +1,6 @@
 using Arraywright.Electrical;
 using Arraywright.Files;
+using Arraywright.Testing;
 
 namespace Arraywright.Reference.Tests.Circuits;
 

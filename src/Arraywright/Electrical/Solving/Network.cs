@@ -49,6 +49,9 @@ internal sealed class Network
     /// <summary>−dI/dV at the terminals of the last solution, S.</summary>
     public double SlopeS { get; private set; }
 
+    /// <summary>Current through each node of the last solution, A.</summary>
+    public ReadOnlySpan<double> NodeCurrentA => _currentA;
+
     /// <summary>Starts from every group at about its open-circuit voltage.</summary>
     public void StartAtOpenCircuit() => Leaves.OpenGuessV.CopyTo(Leaves.JunctionV, 0);
 

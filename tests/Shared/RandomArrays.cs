@@ -1,16 +1,22 @@
 using Arraywright.Electrical;
 
-namespace Arraywright.Reference.Tests.Circuits;
+namespace Arraywright.Testing;
 
 /// <summary>Random circuits of unequal, partly shaded panels with cable.</summary>
-internal static class RandomArrays
+public static class RandomArrays
 {
+    /// <summary>A random circuit of so many panels.</summary>
     public static CircuitTree Tree(Random random, int panels)
     {
-        PanelAtWork[] pile = [.. Enumerable.Range(0, panels).Select(_ => Panel(random))];
-        WireResistances wires = new(random.NextDouble() * 0.2, random.NextDouble() * 0.05, 0.0005);
-        return CircuitTree.Of(Wiring(random, 0, panels), name => pile[int.Parse(name)], wires);
+        PanelAtWork[] pile = Pile(random, panels);
+        return CircuitTree.Of(Wiring(random, 0, panels), name => pile[int.Parse(name)], Wires(random));
     }
+
+    /// <summary>Random copper and contacts.</summary>
+    public static WireResistances Wires(Random random) => new(random.NextDouble() * 0.2, random.NextDouble() * 0.05, 0.0005);
+
+    /// <summary>Random panels, named by their index.</summary>
+    public static PanelAtWork[] Pile(Random random, int panels) => [.. Enumerable.Range(0, panels).Select(_ => Panel(random))];
 
     /// <summary>A panel of 33 to 72 cells around a handbook module (54 cells, 200 W), scaled in area, cells and quality; a third of them shaded by group.</summary>
     private static PanelAtWork Panel(Random random)
@@ -27,7 +33,8 @@ internal static class RandomArrays
             groups == 0 ? BypassDiode.None : BypassDiode.Schottky(8 * area));
     }
 
-    private static Wiring Wiring(Random random, int from, int to)
+    /// <summary>A random tree of the panels from one index up to, not including, another.</summary>
+    public static Wiring Wiring(Random random, int from, int to)
     {
         if (to - from == 1)
         {
