@@ -76,7 +76,7 @@ internal static class DesignJson
         json.Figure("objective_w", design.ObjectiveW);
         json.WriteNumber("unused_panels", design.UnusedPanels.Sum(unused => unused.Count));
         json.WriteStartArray("unused");
-        foreach ((string panel, int count) in design.UnusedPanels)
+        foreach ((string panel, int count) in design.UnusedPanels.Where(unused => unused.Count > 0))
         {
             json.WriteStartObject();
             json.WriteString("panel", panel);

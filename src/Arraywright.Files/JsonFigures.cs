@@ -23,7 +23,8 @@ internal static class JsonFigures
     {
         if (value is { } figure)
         {
-            json.WriteNumber(name, Finite(name, figure));
+            json.WritePropertyName(name);
+            json.WriteRawValue(Written(name, figure));
         }
         else
         {
@@ -37,7 +38,7 @@ internal static class JsonFigures
         StringBuilder text = new("[");
         for (int i = 0; i < values.Length; i++)
         {
-            text.Append(i == 0 ? "" : ", ").Append(Finite(name, values[i]).ToString("R", CultureInfo.InvariantCulture));
+            text.Append(i == 0 ? "" : ", ").Append(Written(name, values[i]));
         }
 
         json.WritePropertyName(name);
@@ -54,13 +55,14 @@ internal static class JsonFigures
         json.WriteEndObject();
     }
 
-    private static double Finite(string name, double value)
+    /// <summary>Twelve digits: beyond any measurement, and without the dust of binary arithmetic (45.8, not 45.800000000000004).</summary>
+    private static string Written(string name, double value)
     {
         if (!double.IsFinite(value))
         {
             throw new InvalidOperationException($"A result is not a finite number: {name} is {value.ToString(CultureInfo.InvariantCulture)}.");
         }
 
-        return value == 0 ? 0 : value;
+        return value == 0 ? "0" : value.ToString("G12", CultureInfo.InvariantCulture);
     }
 }

@@ -65,8 +65,10 @@ internal static class ExampleVerb
         return ExitCode.WrongInput;
     }
 
-    /// <summary>What an example shows: the comment lines at its head.</summary>
-    private static string Purpose(string text) => string.Join(
-        ' ',
-        text.Split('\n').TakeWhile(line => line.StartsWith('#')).Select(line => line.TrimStart('#').Trim()));
+    /// <summary>What an example shows: the first sentence of the comment at its head.</summary>
+    private static string Purpose(string text)
+    {
+        string head = string.Join(' ', text.Split('\n').TakeWhile(line => line.StartsWith('#')).Select(line => line.TrimStart('#').Trim()));
+        return head.Split(". ", 2)[0].TrimEnd('.');
+    }
 }
