@@ -38,14 +38,16 @@ internal sealed class PlanOptions
         command.Add(_cell);
         command.Add(_air);
         command.Add(_wind);
-        command.Validators.Add(result =>
+        _cell.Validators.Add(result =>
         {
-            if (result.GetResult(_cell) is not null && result.GetResult(_air) is not null)
+            if (result.GetResult(_air) is not null)
             {
                 result.AddError("--cell and --air exclude each other: the temperature of the cells, or that of the air to compute it from");
             }
-
-            if (result.GetResult(_wind) is not null && result.GetResult(_air) is null)
+        });
+        _wind.Validators.Add(result =>
+        {
+            if (result.GetResult(_air) is null)
             {
                 result.AddError("--wind serves to compute the cells' temperature from the air's: it needs --air");
             }

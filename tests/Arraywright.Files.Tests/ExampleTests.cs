@@ -1,3 +1,5 @@
+using Arraywright.Testing;
+
 namespace Arraywright.Files.Tests;
 
 public sealed class ExampleTests

@@ -5,11 +5,14 @@ namespace Arraywright.Testing;
 /// <summary>Compares text with a file kept beside the tests under Golden/. Rewritten only with ARRAYWRIGHT_GOLDEN=write, then read in review.</summary>
 internal static class Golden
 {
+    /// <summary>True when golden files are to be written instead of compared.</summary>
+    public static bool Writing { get; } = Environment.GetEnvironmentVariable("ARRAYWRIGHT_GOLDEN") == "write";
+
     /// <summary>Passes when <paramref name="actual"/> is byte for byte the golden file of this name.</summary>
     public static void Matches(string name, string actual, [CallerFilePath] string testFile = "")
     {
         string path = Path.Combine(Path.GetDirectoryName(testFile)!, "Golden", name);
-        if (Environment.GetEnvironmentVariable("ARRAYWRIGHT_GOLDEN") == "write")
+        if (Writing)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.WriteAllText(path, actual);

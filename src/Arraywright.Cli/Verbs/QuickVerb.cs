@@ -9,7 +9,7 @@ internal static class QuickVerb
 {
     public static Command Create(Host host)
     {
-        Command command = new("quick", "May I connect these to that? Asked in one line, no plan file.");
+        Command command = new("quick", "May I connect these to that? One line, no plan file.");
         Argument<string[]> panels = new("PANELS")
         {
             Description = "a count and a label, as often as there are kinds: 4x \"22.9V 6.72A 18.9V 6.35A\" is four panels of Voc, Isc, Vmp, Imp",

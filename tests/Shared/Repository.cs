@@ -1,4 +1,4 @@
-namespace Arraywright.Files.Tests;
+namespace Arraywright.Testing;
 
 /// <summary>Files of the repository itself, found from where the tests run.</summary>
 internal static class Repository
