@@ -50,7 +50,7 @@ public static class QuickPlan
 
     private static List<PanelStock> ReadPanels(IReadOnlyList<string> arguments, FaultList faults, List<Assumption> assumed, List<LabelDoubt> doubts)
     {
-        List<CountedLabel> labels = QuickArguments.Labels(arguments, counts: true, faults);
+        List<CountedLabel> labels = new QuickArguments(allowsCount: true, faults).Labels(arguments);
         if (labels.Count == 0 && faults.Count == 0)
         {
             faults.Add(1, 1, "no panels", "a label such as 4x \"22.9V 6.72A 18.9V 6.35A\"");
@@ -64,7 +64,7 @@ public static class QuickPlan
             total += labels[i].Count;
             if (wasWithin && total > Caps.Panels)
             {
-                faults.Add(labels[i].Line, labels[i].Column, $"{total} panels altogether", $"at most {Caps.Panels}");
+                Add(labels[i], faults, $"{total} panels altogether", $"at most {Caps.Panels}");
             }
 
             if (ReadPanel(labels[i], Name("panel", i, labels.Count), faults, doubts) is { } panel)
@@ -80,13 +80,13 @@ public static class QuickPlan
     private static Panel? ReadPanel(CountedLabel written, string name, FaultList faults, List<LabelDoubt> doubts)
     {
         int before = faults.Count;
-        LabelText label = LabelText.Read(written.Text, written.Line, written.Column, allowsRange: false, faults);
+        LabelText label = LabelText.Read(written, allowsRange: false, faults);
         RefuseMore(label.Voltages, 2, "two voltages, Voc and Vmp", faults);
         RefuseMore(label.Currents, 2, "two currents, Isc and Imp", faults);
         RefuseMore(label.Powers, 1, "one power", faults);
-        if (label.Voltages.Count == 0 || label.Currents.Count == 0)
+        if (faults.Count == before && (label.Voltages.Count == 0 || label.Currents.Count == 0))
         {
-            faults.Add(written.Line, written.Column, Quoted.Text(written.Text), "at least the open-circuit voltage and the short-circuit current of the panel", "such as \"22.9V 6.72A\"");
+            Add(written, faults, Quoted.Text(written.Text), "at least the open-circuit voltage and the short-circuit current of the panel", "such as \"22.9V 6.72A\"");
         }
 
         if (faults.Count > before)
@@ -109,7 +109,7 @@ public static class QuickPlan
         {
             if (doubt.Refused)
             {
-                faults.Add(written.Line, written.Column, Quoted.Text(written.Text), "label figures that one panel can have", doubt.Message.TrimEnd('.'));
+                Add(written, faults, Quoted.Text(written.Text), "label figures that one panel can have", doubt.Message.TrimEnd('.'));
             }
             else
             {
@@ -122,7 +122,7 @@ public static class QuickPlan
 
     private static List<PlannedInput> ReadInputs(IReadOnlyList<string> arguments, FaultList faults)
     {
-        List<CountedLabel> labels = QuickArguments.Labels(arguments, counts: false, faults);
+        List<CountedLabel> labels = new QuickArguments(allowsCount: false, faults).Labels(arguments);
         if (labels.Count is 0 or > Caps.Inputs)
         {
             faults.Add(1, 1, labels.Count == 0 ? "no input" : $"{labels.Count} inputs", $"from 1 to {Caps.Inputs} inputs such as --onto \"50V 10A 400W\"");
@@ -131,17 +131,17 @@ public static class QuickPlan
         List<PlannedInput> inputs = [];
         for (int i = 0; i < labels.Count; i++)
         {
-            LabelText label = LabelText.Read(labels[i].Text, labels[i].Line, labels[i].Column, allowsRange: true, faults);
+            LabelText label = LabelText.Read(labels[i], allowsRange: true, faults);
             RefuseMore(label.Voltages, 1, "one hard voltage limit", faults);
             RefuseMore(label.Currents, 1, "one current", faults);
             RefuseMore(label.Powers, 1, "one power", faults);
             if (label.Voltages.Count == 0)
             {
-                faults.Add(labels[i].Line, labels[i].Column, Quoted.Text(labels[i].Text), "the highest voltage the input bears such as \"50V\"", "a range is only where it tracks; the hard limit must be stated by itself");
+                Add(labels[i], faults, Quoted.Text(labels[i].Text), "the highest voltage the input bears such as \"50V\"", "a range is only where it tracks; the hard limit must be stated by itself");
             }
             else if (label.Range is { } range && range.To > label.Voltages[0].Value)
             {
-                faults.Add(labels[i].Line, range.Column, "a tracking window above the highest voltage", "a window below it");
+                faults.Add(range.Line, range.Column, "a tracking window above the highest voltage", "a window below it");
             }
 
             inputs.Add(new PlannedInput(ToInput(label, Name("input", i, labels.Count)), null));
@@ -166,6 +166,12 @@ public static class QuickPlan
         {
             faults.Add(figures[most].Line, figures[most].Column, Quoted.Text(figures[most].Written), $"at most {expected}", "another panel or input goes into quotation marks of its own");
         }
+    }
+
+    private static void Add(CountedLabel label, FaultList faults, string found, string expected, string? hint = null)
+    {
+        (int line, int column) = label.PlaceOf(0);
+        faults.Add(line, column, found, expected, hint);
     }
 
     private static (double Larger, double? Smaller) LargerFirst(List<PlacedFigure> figures) => figures.Count == 1

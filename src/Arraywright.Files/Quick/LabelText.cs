@@ -13,20 +13,19 @@ internal sealed class LabelText
     public List<PlacedFigure> Powers { get; } = [];
 
     /// <summary>A tracking window, which only inputs have.</summary>
-    public (double From, double To, int Column)? Range { get; private set; }
+    public (double From, double To, int Line, int Column)? Range { get; private set; }
 
     /// <summary>Reads the figures; each piece that is none is a fault.</summary>
-    /// <param name="text">The label.</param>
-    /// <param name="line">Number of the argument, which faults show as the line.</param>
-    /// <param name="column">Column of the first character.</param>
+    /// <param name="written">The label.</param>
     /// <param name="allowsRange">True for an input, false for a panel.</param>
     /// <param name="faults">Where the faults go.</param>
-    public static LabelText Read(string text, int line, int column, bool allowsRange, FaultList faults)
+    public static LabelText Read(CountedLabel written, bool allowsRange, FaultList faults)
     {
         LabelText label = new();
-        foreach ((int start, int length) in Pieces(text))
+        foreach ((int start, int length) in Pieces(written.Text))
         {
-            label.Add(text.Substring(start, length), line, column + start, allowsRange, faults);
+            (int line, int column) = written.PlaceOf(start);
+            label.Add(written.Text.Substring(start, length), line, column, allowsRange, faults);
         }
 
         return label;
@@ -34,7 +33,6 @@ internal sealed class LabelText
 
     private void Add(string piece, int line, int column, bool allowsRange, FaultList faults)
     {
-        string example = allowsRange ? "\"50 V\", \"10 A\", \"400 W\" or \"12..45 V\"" : "\"22.9 V\", \"6.72 A\" or \"120 W\"";
         if (allowsRange && RangeText.TryRead(piece, QuantityKinds.Voltage, out double from, out double to, out _))
         {
             if (Range is not null)
@@ -42,11 +40,11 @@ internal sealed class LabelText
                 faults.Add(line, column, Quoted.Text(piece), "one range of volts", "a second one stands here");
             }
 
-            Range = (from, to, column);
+            Range = (from, to, line, column);
             return;
         }
 
-        Misreading first = default;
+        string? outOfRange = null;
         foreach ((Quantity quantity, List<PlacedFigure> figures) in new[] { (QuantityKinds.Voltage, Voltages), (QuantityKinds.Current, Currents), (QuantityKinds.Power, Powers) })
         {
             if (QuantityText.TryRead(piece, quantity, out Figure figure, out Misreading misreading))
@@ -55,13 +53,26 @@ internal sealed class LabelText
                 return;
             }
 
-            first = first == default || misreading.Expected is not null ? misreading : first;
+            outOfRange ??= misreading.Expected;
         }
 
-        bool hasUnit = NumberText.TryScan(piece, out NumberText number) && number.Length < piece.Length;
-        string? hint = !hasUnit ? number.Length > 0 ? "a bare number could mean anything; add the unit, V, A or W" : null
-            : piece.AsSpan(number.Length).TrimStart(' ') is [',', >= '0' and <= '9', ..] ? "write a decimal point, not a comma" : null;
-        faults.Add(line, column, Quoted.Text(piece), first.Expected ?? $"a figure with its unit such as {example}", hint);
+        string examples = allowsRange ? "\"50 V\", \"10 A\", \"400 W\" or \"12..45 V\"" : "\"22.9 V\", \"6.72 A\" or \"120 W\"";
+        faults.Add(line, column, Quoted.Text(piece), outOfRange ?? $"a figure with its unit such as {examples}", outOfRange is null ? Hint(piece) : null);
+    }
+
+    private static string Hint(string piece)
+    {
+        if (!NumberText.TryScan(piece, out NumberText number))
+        {
+            return "write only figures; which is which shows by their units, and Voc is the larger voltage";
+        }
+
+        return piece.AsSpan(number.Length) switch
+        {
+            [] => "a bare number could mean anything; add the unit, V, A or W",
+            [',', >= '0' and <= '9', ..] => "write a decimal point, not a comma",
+            _ => "the units are V, A and W",
+        };
     }
 
     /// <summary>Cuts at spaces and separating commas; a unit standing apart from its number stays with it, and so do the ends of a range.</summary>

@@ -10,7 +10,7 @@ internal static class YamlTrouble
     {
         int line = Math.Max(1, (int)trouble.Start.Line), column = Math.Max(1, (int)trouble.Start.Column);
         string there = RestOfLine(text, line, column);
-        (string expected, string hint) = Explain(trouble.Message, openBrackets);
+        (string expected, string hint) = Explain(trouble.Message, there, openBrackets);
         faults.Add(line, column, there.Length == 0 ? "the end of the line" : Quoted.Text(there), expected, hint);
     }
 
@@ -20,7 +20,7 @@ internal static class YamlTrouble
         faults.Add(line, column, "an opening bracket without its end", "a closing bracket, \"]\" or \"}\"", "close it before the next key");
     }
 
-    private static (string Expected, string Hint) Explain(string message, List<YamlNode> openBrackets)
+    private static (string Expected, string Hint) Explain(string message, string there, List<YamlNode> openBrackets)
     {
         if (message.Contains("quoted scalar", StringComparison.Ordinal))
         {
@@ -39,9 +39,19 @@ internal static class YamlTrouble
             return ("one \"key: value\" a line", "put text that has a colon in quotes, and begin keys of one group in the same column");
         }
 
-        if (message.Contains("sequence entries", StringComparison.Ordinal) || message.Contains("'-' indicator", StringComparison.Ordinal))
+        if (message.Contains("sequence entries", StringComparison.Ordinal))
         {
             return ("list items that begin with \"- \", each on its own line in the same column", "begin the list on the line after its key");
+        }
+
+        if (message.Contains("'-' indicator", StringComparison.Ordinal))
+        {
+            return ("a key in the column of those above it, or \"- \" in the column of the list", "check how far the line is indented");
+        }
+
+        if (there.StartsWith('|') || there.StartsWith('>'))
+        {
+            return ("a value", $"put a value that begins with \"{there[0]}\" in quotes");
         }
 
         return message.Contains("cannot start", StringComparison.Ordinal)
