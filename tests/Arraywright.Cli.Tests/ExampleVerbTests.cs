@@ -1,6 +1,6 @@
 using Arraywright.Cli.Verbs;
 using Arraywright.Files;
-using Arraywright.Testing;
+using Arraywright.Files.Tests;
 
 namespace Arraywright.Cli.Tests;
 
@@ -14,6 +14,12 @@ public sealed class ExampleVerbTests
         Assert.Equal(files.Select(file => Path.GetFileNameWithoutExtension(file)), ExampleVerb.Names);
         Assert.All(files, file => Assert.Equal(File.ReadAllText(file), Session.Run("example", Path.GetFileNameWithoutExtension(file)).Output));
     }
+
+    [Fact]
+    public void Each_example_has_an_expected_exit_status_for_plan_and_check_in_the_table_that_the_test_script_reads() =>
+        Assert.Equal(
+            ExampleVerb.Names.SelectMany(name => new[] { $"{name} plan", $"{name} check" }),
+            File.ReadAllLines(Path.Combine(Repository.Root, "tests", "exit-codes.txt")).Select(line => line[..line.LastIndexOf(' ')]));
 
     [Fact]
     public void The_list_names_each_with_what_it_shows()

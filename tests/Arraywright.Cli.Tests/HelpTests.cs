@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.RegularExpressions;
+using Arraywright.Files.Tests;
 using Arraywright.Testing;
 
 namespace Arraywright.Cli.Tests;

@@ -1,5 +1,3 @@
-using Arraywright.Testing;
-
 namespace Arraywright.Files.Tests;
 
 public sealed class ExampleTests

@@ -1,4 +1,4 @@
-namespace Arraywright.Testing;
+namespace Arraywright.Files.Tests;
 
 /// <summary>Files of the repository itself, found from where the tests run.</summary>
 internal static class Repository
