@@ -12,13 +12,13 @@ public sealed class VerdictSentenceTests
     [Fact]
     public void Ask_names_the_open_question_with_its_figures_and_counts_the_others() =>
         Assert.Equal(
-            "ASK FIRST: do not connect it to store-a until somebody who knows has answered this; short-circuit current offered, by label: 13.44 A, the limit is 10 A (and 1 more question below).",
+            "ASK FIRST: do not connect it to store-a until somebody who knows has answered this; short-circuit current offered, by label: 13.44 A, at most 10 A (and 1 more question below).",
             VerdictSentence.Of(SampleResults.Ask));
 
     [Fact]
     public void Stop_names_the_limit_that_is_broken() =>
         Assert.Equal(
-            "STOP: do not connect this to store-a; open-circuit voltage at the coldest: 74.9 V, the limit is 50 V.",
+            "STOP: do not connect this to store-a; open-circuit voltage at the coldest: 74.9 V, at most 50 V.",
             VerdictSentence.Of(SampleResults.Stop));
 
     [Fact]

@@ -14,6 +14,7 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
     public void Write(PlanResult result)
     {
         new PlanScreen(writer, style).WriteVerdict(result);
+        (_, Finding? told) = VerdictSentence.Worst(result.Designs[0], result.Verdict);
         foreach (Assignment assignment in result.Designs[0].Assignments)
         {
             if (assignment.Wiring is { } wiring)
@@ -21,14 +22,16 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
                 writer.WriteLine();
                 WriteWiring(assignment, wiring);
                 WriteMeter(assignment);
-                WriteAgainst(assignment);
+                WriteAgainst(assignment.Findings.Where(finding => finding.Level != Level.Go && finding != told));
             }
         }
 
         if (DesignsTable.LeftOver(result.Designs[0]) is { Length: > 0 } leftOver)
         {
-            TextFlow.Write(writer, "  ", $"Left over: {leftOver}.", style.Width);
+            Line("  ", $"Left over: {leftOver}.");
         }
+
+        Line("  ", "A panel in daylight is live: cover it before you touch its leads.");
     }
 
     private void WriteWiring(Assignment assignment, Wiring wiring)
@@ -39,37 +42,27 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
         }
 
         string join = assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(wiring);
-        TextFlow.Write(writer, "  ", $"{WiringWords.Describe(wiring)} {join}", style.Width);
+        Line("  ", $"{WiringWords.Describe(wiring)} {join}");
     }
 
     private void WriteMeter(Assignment assignment)
     {
-        TextFlow.Write(
-            writer,
-            "  ",
-            $"Leads open, the meter shows {Figures.Of(assignment.VocStcV, "V")} in full sun, on the coldest morning {Figures.Number(assignment.VocColdV, 2)} V.",
-            style.Width);
-        if (assignment.Verdict == Level.Stop)
+        OperatingPoint taken = assignment.Operating;
+        Line("  ", $"Leads open: {Figures.Of(assignment.VocStcV, "V")} in full sun, {Figures.Number(assignment.VocColdV, 2)} V on the coldest morning.");
+        if (assignment.Verdict != Level.Stop)
         {
-            return;
+            string reading = $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}, {Figures.Of(taken.PowerW, "W")}";
+            Line("  ", $"Connected: {reading} {MeterTable.At(assignment.Conditions)}; {MeterTable.HeldBy(taken.LimitedBy)}.");
         }
-
-        TextFlow.Write(
-            writer,
-            "  ",
-            $"Connected, {MeterTable.At(assignment.Conditions)}: {Figures.Of(assignment.Operating.VoltageV, "V")}, {Figures.Of(assignment.Operating.CurrentA, "A")}, {Figures.Of(assignment.Operating.PowerW, "W")}; {MeterTable.HeldBy(assignment.Operating.LimitedBy)}.",
-            style.Width);
     }
 
-    private void WriteAgainst(Assignment assignment)
+    private void WriteAgainst(IEnumerable<Finding> against)
     {
-        foreach (Finding finding in assignment.Findings.Where(finding => finding.Level != Level.Go))
+        foreach (Finding finding in against)
         {
-            TextFlow.Write(
-                writer,
-                $"  {FindingsTable.Word(finding.Level)}: ",
-                $"{finding.Title}: {finding.Note ?? finding.Working}",
-                style.Width);
+            Line($"  {FindingsTable.Word(finding.Level)}: ", $"{finding.Title}: {VerdictSentence.Compared(finding)}");
         }
     }
+
+    private void Line(string lead, string text) => TextFlow.Write(writer, lead, text, style.Width);
 }

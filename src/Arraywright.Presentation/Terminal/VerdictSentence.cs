@@ -58,7 +58,8 @@ public static class VerdictSentence
         return $"{who} {watts} {(sun.IrradianceWPerM2 is >= 950 and <= 1050 ? "in full sun" : $"at {Figures.Of(sun.IrradianceWPerM2, "W/m²")}")}";
     }
 
-    private static (Assignment? Assignment, Finding? Finding) Worst(Design design, Level level)
+    /// <summary>The first finding of the verdict's level and where it stands; null where only a label is in doubt, or nothing is against it.</summary>
+    public static (Assignment? Assignment, Finding? Finding) Worst(Design design, Level level)
     {
         foreach (Assignment assignment in design.Assignments)
         {
@@ -72,9 +73,9 @@ public static class VerdictSentence
         return (null, null);
     }
 
-    private static string Compared(Finding finding) => finding.Limit is { } limit
-        ? $"{Figures.Against(finding.Value, limit, finding.Unit)}, the limit is {Figures.Stated(limit, finding.Unit)}"
-        : $"{Figures.Of(finding.Value, finding.Unit)}, no limit is stated";
+    /// <summary>The figure and its limit: "13.44 A, at most 10 A".</summary>
+    public static string Compared(Finding finding) =>
+        $"{FindingsTable.Value(finding)}, {(finding.Limit is null ? "no limit stated" : FindingsTable.Limit(finding))}";
 
     /// <summary>Lower case inside a sentence, but not for a word of capitals.</summary>
     private static string LowerFirst(string text) =>
