@@ -3,15 +3,6 @@ using Arraywright.Electrical.Solving;
 
 namespace Arraywright.Electrical;
 
-/// <summary>A point of an array's curve.</summary>
-/// <param name="VoltageV">Volts at the terminals.</param>
-/// <param name="CurrentA">Amps delivered.</param>
-public readonly record struct CurvePoint(double VoltageV, double CurrentA)
-{
-    /// <summary>Watts delivered.</summary>
-    public double PowerW => VoltageV * CurrentA;
-}
-
 /// <summary>The circuit of an array under given conditions: its curve, its maxima, and what an input takes from it.</summary>
 /// <remarks>
 /// Solves to about 1e-11 of the currents involved. Allocates when built, and not when solving (but for lists that grow once).

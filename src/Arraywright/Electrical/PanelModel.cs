@@ -18,14 +18,63 @@ public sealed record PanelModel
     /// <summary>The panel it was fitted to.</summary>
     public required Panel Panel { get; init; }
 
-    /// <summary>The model fitted to the label of <paramref name="panel"/>.</summary>
-    public static PanelModel FitTo(Panel panel) => throw new NotSupportedException(panel.Name);
+    /// <summary>The five parameters and how well they meet the label.</summary>
+    public required PanelFit Fit { get; init; }
+
+    /// <summary>The model fitted to the label of <paramref name="panel"/>. Always finite and physical; <see cref="PanelFit.Physical"/> says whether it meets the label.</summary>
+    public static PanelModel FitTo(Panel panel)
+    {
+        LabelPoints label = new(
+            panel.ShortCircuitA,
+            panel.OpenCircuitV,
+            panel.MaximumPowerV.Value,
+            panel.MaximumPowerA.Value,
+            panel.OpenCircuitPerK.Value * panel.OpenCircuitV,
+            panel.ShortCircuitPerK.Value * panel.ShortCircuitA,
+            panel.Cells.Value,
+            panel.Technology.Value);
+        return new PanelModel { Panel = panel, Fit = LabelFit.To(label) };
+    }
 
     /// <summary>The five parameters of the whole panel under other conditions.</summary>
-    public DiodeParameters At(Conditions conditions) => throw new NotSupportedException(conditions.ToString());
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range of <see cref="DeSoto.Translate"/>.</exception>
+    public DiodeParameters At(Conditions conditions) => Fit.At(conditions);
 
     /// <summary>The panel under given conditions and shade.</summary>
-    /// <param name="conditions">What the unshaded panel sees.</param>
-    /// <param name="shade">Even and group-wise shade; hours are the caller's business.</param>
-    public PanelAtWork Under(Conditions conditions, Shade shade) => throw new NotSupportedException(shade.ToString() + conditions);
+    /// <param name="conditions">What the unshaded panel sees. Shaded groups keep its cell temperature.</param>
+    /// <param name="shade">Even and group-wise shade; hours are the caller's business. Groups it does not name are unshaded.</param>
+    /// <returns>
+    /// Each group by its own irradiance: G·(1 − fraction)·(1 − fraction of the group). Without bypass diodes the panel is one group,
+    /// and its darkest part governs, as cells in series share one current.
+    /// </returns>
+    /// <exception cref="ArgumentException">The shade names more groups than the panel has bypass diodes.</exception>
+    public PanelAtWork Under(Conditions conditions, Shade shade)
+    {
+        int diodes = Panel.BypassDiodes.Value;
+        double panelWPerM2 = conditions.IrradianceWPerM2 * (1 - shade.Fraction);
+        if (diodes < 1)
+        {
+            double worst = 0;
+            foreach (double fraction in shade.GroupFractions)
+            {
+                worst = Math.Max(worst, fraction);
+            }
+
+            return new PanelAtWork([At(conditions with { IrradianceWPerM2 = panelWPerM2 * (1 - worst) })], BypassDiode.None);
+        }
+
+        if (shade.GroupFractions.Length > diodes)
+        {
+            throw new ArgumentException($"The shade names {shade.GroupFractions.Length} groups; {Panel.Name} has {diodes}.", nameof(shade));
+        }
+
+        var groups = ImmutableArray.CreateBuilder<DiodeParameters>(diodes);
+        for (int group = 0; group < diodes; group++)
+        {
+            double fraction = group < shade.GroupFractions.Length ? shade.GroupFractions[group] : 0;
+            groups.Add(At(conditions with { IrradianceWPerM2 = panelWPerM2 * (1 - fraction) }).OneOf(diodes));
+        }
+
+        return new PanelAtWork(groups.MoveToImmutable(), BypassDiode.Schottky(Panel.ShortCircuitA));
+    }
 }

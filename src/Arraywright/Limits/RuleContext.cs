@@ -19,7 +19,7 @@ public sealed record RuleContext
     public required IReadOnlyDictionary<string, PanelStock> Stock { get; init; }
 
     /// <summary>The extremes the wiring must bear.</summary>
-    public required DesignTemperatures Temperatures { get; init; }
+    public required CellExtremes Temperatures { get; init; }
 
     /// <summary>What the circuit does.</summary>
     public required ArrayPhysics Physics { get; init; }
@@ -33,7 +33,7 @@ public sealed record RuleContext
 /// <param name="HottestAirC">Hottest air to design for, °C.</param>
 /// <param name="HottestCellC">Cell in 1000 W/m² in that air, °C.</param>
 /// <param name="ClimateColdestC">What the climate of the place suggests, °C, where the plan states a coldest of its own; else null.</param>
-public sealed record DesignTemperatures(Sourced<double> ColdestCellC, double HottestAirC, double HottestCellC, double? ClimateColdestC = null)
+public sealed record CellExtremes(Sourced<double> ColdestCellC, double HottestAirC, double HottestCellC, double? ClimateColdestC = null)
 {
     /// <summary>Irradiance of a dim hour, W/m²: the low end of IEC 61853-1's matrix that labels speak of.</summary>
     internal const double DimWPerM2 = 200;

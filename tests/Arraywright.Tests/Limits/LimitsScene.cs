@@ -57,7 +57,7 @@ internal static class LimitsScene
             Input = input,
             Unit = null,
             Stock = stock,
-            Temperatures = new DesignTemperatures(Sourced.Given(-14.0), 35, 70),
+            Temperatures = new CellExtremes(Sourced.Given(-14.0), 35, 70),
             Physics = new ArrayPhysics(
                 (name, _) => stock[name].Panel.OpenCircuitV,
                 (part, _) => Best(part, stock),

@@ -117,7 +117,7 @@ internal sealed class ColdVoltageRule : IRule
 
     private static string Doubt(RuleContext context, double doubtV)
     {
-        DesignTemperatures temperatures = context.Temperatures;
+        CellExtremes temperatures = context.Temperatures;
         bool colder = temperatures.ClimateColdestC < temperatures.ColdestCellC.Value;
         bool silent = context.Wiring.Panels.Any(name => context.Panel(name).ToleranceFraction is { Origin: not Origin.Given, Value: > 0 });
         string why = (colder, silent) switch

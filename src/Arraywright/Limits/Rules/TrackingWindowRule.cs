@@ -24,7 +24,7 @@ internal sealed class TrackingWindowRule : IRule
         Extreme[] extremes =
         [
             .. Rooms(context, "hot", context.Temperatures.HotBright),
-            .. Rooms(context, "dim", DesignTemperatures.Dim),
+            .. Rooms(context, "dim", CellExtremes.Dim),
             .. Rooms(context, "cold", context.Temperatures.ColdBright),
         ];
         Extreme worst = extremes.MinBy(extreme => extreme.MarginPercent)!;

@@ -1,0 +1,67 @@
+using System.Numerics;
+
+namespace Arraywright.Search;
+
+/// <summary>For every part of the pile and every voltage cell, a bound on the power of the part wired up whole, in any way.</summary>
+/// <remarks>
+/// In parallel the powers at a common voltage add, so B(R) = max over strings s that hold R's first kind of u(s) + B(R − s): the best way
+/// to cut R into strings, each cell by itself. As each cell may choose its own wiring, B bounds every wiring of R.
+/// </remarks>
+internal sealed class CoverTable
+{
+    private readonly float[] _mostW;
+
+    /// <summary>Fills the table.</summary>
+    /// <param name="strings">Strings of the input.</param>
+    /// <param name="pile">The pile.</param>
+    /// <param name="cells">Cells of the input.</param>
+    /// <param name="stringW">Table of the strings over the same cells.</param>
+    public CoverTable(InputStrings strings, Pile pile, VoltageCells cells, float[] stringW)
+    {
+        int columns = cells.Columns;
+        _mostW = GC.AllocateUninitializedArray<float>(checked(pile.States * columns));
+        Cells = cells;
+        StringW = stringW;
+        Possible = new bool[pile.States];
+        Possible[0] = true;
+        _mostW.AsSpan(0, columns).Clear();
+        for (int part = 1; part < pile.States; part++)
+        {
+            Span<float> row = _mostW.AsSpan(part * columns, columns);
+            row.Fill(VoltageCells.Never);
+            ulong packed = pile.Packed[part];
+            foreach (int s in strings.Buckets[pile.Lowest[part]])
+            {
+                int rest = part - strings.Parts[s];
+                if (pile.Within(pile.Packed[strings.Parts[s]], packed) && Possible[rest])
+                {
+                    Possible[part] = true;
+                    Raise(row, stringW.AsSpan(s * columns, columns), _mostW.AsSpan(rest * columns, columns));
+                }
+            }
+        }
+    }
+
+    /// <summary>The cells.</summary>
+    public VoltageCells Cells { get; }
+
+    /// <summary>Table of the strings.</summary>
+    public float[] StringW { get; }
+
+    /// <summary>Whether a part can be cut into strings of this input at all.</summary>
+    public bool[] Possible { get; }
+
+    /// <summary>The bounds of a part, one a column, W.</summary>
+    public ReadOnlySpan<float> Of(int part) => _mostW.AsSpan(part * Cells.Columns, Cells.Columns);
+
+    /// <summary>The powers of a string, one a column, W.</summary>
+    public ReadOnlySpan<float> OfString(int s) => StringW.AsSpan(s * Cells.Columns, Cells.Columns);
+
+    private static void Raise(Span<float> row, ReadOnlySpan<float> a, ReadOnlySpan<float> b)
+    {
+        for (int i = 0; i < row.Length; i += Vector<float>.Count)
+        {
+            Vector.Max(new Vector<float>(row[i..]), new Vector<float>(a[i..]) + new Vector<float>(b[i..])).CopyTo(row[i..]);
+        }
+    }
+}

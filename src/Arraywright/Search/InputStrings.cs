@@ -1,0 +1,54 @@
+namespace Arraywright.Search;
+
+/// <summary>The strings one input allows, numbered for its tables, in buckets by the first kind they hold.</summary>
+/// <remarks>Inputs that are alike share one instance.</remarks>
+internal sealed class InputStrings
+{
+    /// <summary>Lists the strings of an input.</summary>
+    public InputStrings(SearchInput input, StringCatalog catalog)
+    {
+        Input = input;
+        Pile pile = catalog.Pile;
+        Place = new int[catalog.Rows.Count];
+        var rows = new List<int>();
+        var buckets = Enumerable.Range(0, pile.Counts.Length).Select(_ => new List<int>()).ToArray();
+        for (int i = 0; i < Place.Length; i++)
+        {
+            Row row = catalog.Rows[i];
+            Place[i] = -1;
+            if (Allows(input, row))
+            {
+                Place[i] = rows.Count;
+                buckets[pile.Lowest[row.Part]].Add(rows.Count);
+                rows.Add(i);
+            }
+        }
+
+        Rows = [.. rows];
+        Parts = [.. rows.Select(row => catalog.Rows[row].Part)];
+        IscA = [.. rows.Select(row => catalog.Rows[row].IscA)];
+        Buckets = [.. buckets.Select(bucket => bucket.ToArray())];
+    }
+
+    /// <summary>The input.</summary>
+    public SearchInput Input { get; }
+
+    /// <summary>Row of the catalog of each string.</summary>
+    public int[] Rows { get; }
+
+    /// <summary>Place of each row of the catalog among the strings; −1 for none.</summary>
+    public int[] Place { get; }
+
+    /// <summary>Part of the pile each string takes.</summary>
+    public int[] Parts { get; }
+
+    /// <summary>Label short-circuit current of each string, A.</summary>
+    public double[] IscA { get; }
+
+    /// <summary>Strings by the first kind they hold, ascending.</summary>
+    public int[][] Buckets { get; }
+
+    /// <summary>Whether a row may hang on an input by itself.</summary>
+    public static bool Allows(SearchInput input, Row row) =>
+        row.IsString && row.ColdV <= input.MaxVoltageV && row.IscA <= input.MaxIscSumA;
+}

@@ -1,0 +1,184 @@
+using System.Collections.Immutable;
+
+namespace Arraywright.Search;
+
+/// <summary>The exact search: bounds over ever finer voltage cells, a walk after each, until nothing can be better than the best found.</summary>
+internal sealed class Proof
+{
+    private const double FirstRatio = 1.06;
+    private static readonly long[] s_budgets = [20_000, 100_000, 400_000, long.MaxValue];
+
+    private readonly SearchProblem _problem;
+    private readonly SearchOptions _options;
+    private readonly StringCatalog _catalog;
+    private readonly CurveLines _lines;
+    private readonly InputStrings[] _strings;
+    private readonly Shortlist _shortlist;
+    private readonly ExactWorth _exact;
+    private readonly IProgress<double>? _progress;
+    private readonly CancellationToken _cancellation;
+    private long _nodes;
+
+    /// <summary>Prepares the search.</summary>
+    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        _problem = problem;
+        _options = options;
+        _catalog = catalog;
+        _progress = progress;
+        _cancellation = cancellation;
+        _lines = new CurveLines(problem, catalog);
+        _strings = new InputStrings[problem.Inputs.Length];
+        for (int input = 0; input < _strings.Length; input++)
+        {
+            SearchInput own = problem.Inputs[input] with { Name = "", Unit = -1 };
+            _strings[input] = _strings[..input].FirstOrDefault(before => before.Input == own) ?? new InputStrings(own, catalog);
+        }
+
+        _shortlist = new Shortlist(options.Show);
+        _exact = new ExactWorth(problem, catalog);
+    }
+
+    /// <summary>Partial wirings bounded.</summary>
+    public long Nodes => _nodes;
+
+    /// <summary>Wirings that break no limit, sums of short-circuit current apart.</summary>
+    public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW);
+
+    /// <summary>Runs it.</summary>
+    /// <returns>Everything worth showing, highest worth first, and the proved bound.</returns>
+    public (ImmutableArray<Candidate> Ranked, double BoundW) Run()
+    {
+        VoltageCells[] cells = FirstCells();
+        double boundW = 0;
+        for (int level = 0; level < s_budgets.Length; level++)
+        {
+            _progress?.Report((double)level / s_budgets.Length);
+            PartBounds bounds = BoundsOver(cells);
+            boundW = Walk(bounds, Math.Min(s_budgets[level], _options.NodeBudget - _nodes));
+            if (boundW <= _shortlist.FloorW || level == s_budgets.Length - 1 || _cancellation.IsCancellationRequested)
+            {
+                Simplify(bounds);
+                break;
+            }
+
+            bool[][] keep = bounds.CellsAbove(_shortlist.BestW * (1 - _options.NearTieFraction));
+            cells = Distinct(input => cells[input].Finer(keep[input]));
+        }
+
+        return (_shortlist.Ranked(), Math.Max(boundW, _shortlist.BestW));
+    }
+
+    /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
+    private double Walk(PartBounds bounds, long budget)
+    {
+        var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, budget, _cancellation);
+        double upToW = double.PositiveInfinity;
+        foreach (double share in (ReadOnlySpan<double>)[0.998, 0.99, 0.95, 0.8, 0])
+        {
+            double aboveW = Math.Max(bounds.HighestW * share, _shortlist.FloorW);
+            if (upToW <= _shortlist.FloorW)
+            {
+                break;
+            }
+
+            foreach (Split split in SplitList.Between(bounds, _catalog.Pile, aboveW, upToW))
+            {
+                if (split.BoundW <= _shortlist.FloorW)
+                {
+                    break;
+                }
+
+                tree.Walk(split);
+            }
+
+            upToW = aboveW;
+            if (tree.Stopped)
+            {
+                break;
+            }
+        }
+
+        _nodes += tree.Nodes;
+        return Math.Max(tree.UnseenW, tree.Stopped ? upToW : 0);
+    }
+
+    /// <summary>Looks for the simplest wiring that ties with the best.</summary>
+    private void Simplify(PartBounds bounds)
+    {
+        double enoughW = _shortlist.BestW * (1 - _options.NearTieFraction);
+        var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, Math.Max(_options.NodeBudget / 10, 1), _cancellation)
+        {
+            EnoughW = enoughW,
+            MostComplexity = _shortlist.Ranked().Where(candidate => candidate.ObjectiveW >= enoughW).Select(candidate => candidate.Complexity).DefaultIfEmpty(0).Min(),
+        };
+        foreach (Split split in SplitList.Between(bounds, _catalog.Pile, enoughW, double.PositiveInfinity))
+        {
+            tree.Walk(split);
+        }
+
+        _nodes += tree.Nodes;
+    }
+
+    private double LabelPowerW(int part)
+    {
+        double sum = 0;
+        for (int kind = 0; kind < _problem.Stocks.Length; kind++)
+        {
+            sum += _catalog.Pile.CountOf(part, kind) * _problem.Stocks[kind].LabelPowerW;
+        }
+
+        return sum;
+    }
+
+    private VoltageCells[] FirstCells() => Distinct(input =>
+    {
+        SearchInput spec = _problem.Inputs[input];
+        double[] topV = StringTables.TopVoltages(_catalog, _lines, row => InputStrings.Allows(spec, row));
+        return VoltageCells.Coarse(spec.Window, spec.RunOhm + _problem.ContactOhm, topV, MostCurrents(spec), FirstRatio);
+    });
+
+    /// <summary>Most current an input can draw in each moment: by its own limit, or by what its strings' labels may sum to.</summary>
+    private double[] MostCurrents(SearchInput input)
+    {
+        double[] mostA = new double[_problem.Weights.Length];
+        for (int moment = 0; moment < mostA.Length; moment++)
+        {
+            double overLabel = _problem.Stocks.Max(stock => stock.AtWork[moment].Groups.Max(group => group.LightCurrentA) / stock.LabelIscA);
+            mostA[moment] = Math.Min(input.Window.MaxA, input.MaxIscSumA * overLabel);
+        }
+
+        return mostA;
+    }
+
+    private PartBounds BoundsOver(VoltageCells[] cells)
+    {
+        int[] first = [.. Enumerable.Range(0, cells.Length).Where(input => Array.IndexOf(_strings, _strings[input]) == input)];
+        float[][] tables = StringTables.Fill(_catalog, _lines, [.. first.Select(input => (cells[input], _strings[input].Place))]);
+        var covers = new CoverTable[cells.Length];
+        for (int i = 0; i < first.Length; i++)
+        {
+            covers[first[i]] = new CoverTable(_strings[first[i]], _catalog.Pile, cells[first[i]], tables[i]);
+        }
+
+        for (int input = 0; input < covers.Length; input++)
+        {
+            covers[input] ??= covers[Array.IndexOf(_strings, _strings[input])];
+        }
+
+        return new PartBounds(_problem, _catalog.Pile, covers);
+    }
+
+    /// <summary>One value an input, shared among inputs that are alike.</summary>
+    private VoltageCells[] Distinct(Func<int, VoltageCells> make)
+    {
+        var all = new VoltageCells[_strings.Length];
+        for (int input = 0; input < all.Length; input++)
+        {
+            int twin = Array.IndexOf(_strings, _strings[input]);
+            all[input] = twin < input ? all[twin] : make(input);
+        }
+
+        return all;
+    }
+}

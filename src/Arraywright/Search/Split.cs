@@ -1,0 +1,78 @@
+namespace Arraywright.Search;
+
+/// <summary>Which part of the pile goes on each input, with a bound on its worth.</summary>
+/// <param name="Parts">One part an input.</param>
+/// <param name="BoundW">No wiring of this sharing-out is worth more, W.</param>
+internal sealed record Split(int[] Parts, double BoundW);
+
+/// <summary>Lists the ways to share out the pile whose bound lies within a band.</summary>
+internal sealed class SplitList
+{
+    private readonly PartBounds _bounds;
+    private readonly Pile _pile;
+    private readonly double _aboveW;
+    private readonly double _upToW;
+    private readonly int[] _parts;
+    private readonly List<Split> _found = [];
+
+    private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW)
+    {
+        _bounds = bounds;
+        _pile = pile;
+        _aboveW = aboveW;
+        _upToW = upToW;
+        _parts = new int[bounds.Covers.Length];
+    }
+
+    /// <summary>The sharings-out with a bound above one figure and not above another, best first.</summary>
+    public static List<Split> Between(PartBounds bounds, Pile pile, double aboveW, double upToW)
+    {
+        var list = new SplitList(bounds, pile, aboveW, upToW);
+        list.Share(0, pile.Whole, 0);
+        list._found.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.Parts.AsSpan().SequenceCompareTo(b.Parts));
+        return list._found;
+    }
+
+    private void Share(int input, int left, double soFarW)
+    {
+        if (input == _parts.Length)
+        {
+            double boundW = _bounds.Of(_parts);
+            if (boundW > _aboveW && boundW <= _upToW)
+            {
+                _found.Add(new Split([.. _parts], boundW));
+            }
+
+            return;
+        }
+
+        int twin = TwinBefore(input);
+        var taken = new PartsWithin(_pile, left, new int[2 * _pile.Counts.Length]);
+        do
+        {
+            int part = taken.Current;
+            double hereW = _bounds.TotalW[input][part];
+            double restW = input + 1 < _parts.Length ? _bounds.TailW[input + 1][left - part] : 0;
+            if (hereW >= 0 && soFarW + hereW + restW > _aboveW && (twin < 0 || part <= _parts[twin]))
+            {
+                _parts[input] = part;
+                Share(input + 1, left - part, soFarW + hereW);
+            }
+        }
+        while (taken.Next());
+    }
+
+    /// <summary>An earlier input just like this one: exchanging the two changes nothing, so only one order is listed. −1 for none.</summary>
+    private int TwinBefore(int input)
+    {
+        for (int before = input - 1; before >= 0; before--)
+        {
+            if (_bounds.Covers[before] == _bounds.Covers[input] && _bounds.Problem.Inputs[before].Unit == _bounds.Problem.Inputs[input].Unit)
+            {
+                return before;
+            }
+        }
+
+        return -1;
+    }
+}

@@ -1,0 +1,141 @@
+namespace Arraywright.Search;
+
+/// <summary>For every string and every voltage cell of an input, the most power the string can give there.</summary>
+internal static class StringTables
+{
+    /// <summary>Covers the solver's tolerance and the rounding of sums of 32-bit numbers.</summary>
+    private const double Slack = 3e-6;
+
+    /// <summary>Highest voltage of any string in each moment, V.</summary>
+    public static double[] TopVoltages(StringCatalog catalog, CurveLines lines, Func<Row, bool> allowed)
+    {
+        double[] topV = new double[lines.CurrentsA.Length];
+        for (int moment = 0; moment < topV.Length; moment++)
+        {
+            int open = Array.BinarySearch(lines.CurrentsA[moment], 0);
+            double[] rowV = new double[catalog.Rows.Count];
+            for (int i = 0; i < rowV.Length; i++)
+            {
+                Row row = catalog.Rows[i];
+                rowV[i] = (row.Parent < 0 ? 0 : rowV[row.Parent]) + lines.Of(row.LastBlock, moment)[open];
+                topV[moment] = allowed(row) ? Math.Max(topV[moment], rowV[i]) : topV[moment];
+            }
+        }
+
+        return topV;
+    }
+
+    /// <summary>The tables of several inputs, filled in one pass over the strings.</summary>
+    /// <param name="catalog">The strings.</param>
+    /// <param name="lines">Their blocks' curves.</param>
+    /// <param name="inputs">Cells of each input, and the place of each row in its table (−1: not one of its strings).</param>
+    /// <returns>A table an input: one stretch of <see cref="VoltageCells.Columns"/> a string.</returns>
+    public static float[][] Fill(StringCatalog catalog, CurveLines lines, IReadOnlyList<(VoltageCells Cells, int[] Place)> inputs)
+    {
+        float[][] tables = [.. inputs.Select(input => new float[(input.Place.Max() + 1) * input.Cells.Columns])];
+        int deepest = catalog.Rows.Max(row => row.Blocks);
+        for (int moment = 0; moment < lines.CurrentsA.Length; moment++)
+        {
+            double[] currentsA = lines.CurrentsA[moment];
+            double[][] sums = [lines.BaseV[moment], .. Enumerable.Range(0, deepest).Select(_ => new double[currentsA.Length])];
+            for (int i = 0; i < catalog.Rows.Count; i++)
+            {
+                Row row = catalog.Rows[i];
+                double[] sum = sums[row.Blocks];
+                Add(sums[row.Blocks - 1], lines.Of(row.LastBlock, moment), sum);
+                for (int input = 0; input < inputs.Count; input++)
+                {
+                    (VoltageCells cells, int[] place) = inputs[input];
+                    if (place[i] >= 0)
+                    {
+                        MostInCells(sum, currentsA, cells.Of(moment), tables[input].AsSpan((place[i] * cells.Columns) + moment), cells.Lanes);
+                    }
+                }
+            }
+        }
+
+        return tables;
+    }
+
+    private static void Add(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> sum)
+    {
+        for (int k = 0; k < sum.Length; k++)
+        {
+            sum[k] = a[k] + b[k];
+        }
+    }
+
+    /// <summary>The most of voltage times current along a falling line within each cell.</summary>
+    private static void MostInCells(ReadOnlySpan<double> lineV, ReadOnlySpan<double> currentsA, ReadOnlySpan<(double LowV, double HighV)> cells, Span<float> mostW, int stride)
+    {
+        int k = lineV.Length - 1;
+        for (int i = 0; i < cells.Length; i++)
+        {
+            (double lowV, double highV) = cells[i];
+            k = FirstAtOrAbove(lineV, k, lowV);
+            double fromV = lowV;
+            double fromA = CurrentAt(lineV, currentsA, k, lowV);
+            double most = fromV * fromA;
+            int corner = k;
+            while (fromV < highV)
+            {
+                bool cornerInside = corner >= 0 && lineV[corner] < highV;
+                double toV = cornerInside ? lineV[corner] : highV;
+                double toA = cornerInside ? currentsA[corner] : CurrentAt(lineV, currentsA, corner, highV);
+                most = Math.Max(most, MostOnChord(fromV, fromA, toV, toA));
+                (fromV, fromA) = (toV, toA);
+                corner -= cornerInside ? 1 : 0;
+            }
+
+            mostW[i * stride] = (float)Math.Max(most + (Math.Abs(most) * Slack), VoltageCells.Never / 64);
+        }
+    }
+
+    /// <summary>The last corner, from the high-current end, whose voltage reaches a given one; −1 when none does.</summary>
+    private static int FirstAtOrAbove(ReadOnlySpan<double> lineV, int from, double voltageV)
+    {
+        if (from < 0 || lineV[from] >= voltageV)
+        {
+            return from;
+        }
+
+        int low = -1;
+        int high = from;
+        while (high - low > 1)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = lineV[middle] >= voltageV ? (middle, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    /// <summary>Current at a voltage, corner k being the last that reaches it; above the line's first corner, that corner's current (the true one is lower still).</summary>
+    private static double CurrentAt(ReadOnlySpan<double> lineV, ReadOnlySpan<double> currentsA, int k, double voltageV)
+    {
+        if (k < 0)
+        {
+            return currentsA[0];
+        }
+
+        if (k == lineV.Length - 1)
+        {
+            return currentsA[k];
+        }
+
+        double share = (lineV[k] - voltageV) / (lineV[k] - lineV[k + 1]);
+        return currentsA[k] + (share * (currentsA[k + 1] - currentsA[k]));
+    }
+
+    /// <summary>The most of voltage times current on a straight piece: at an end, or at the top of the parabola between.</summary>
+    private static double MostOnChord(double fromV, double fromA, double toV, double toA)
+    {
+        double riseV = toV - fromV;
+        double riseA = toA - fromA;
+        double startSlope = (fromV * riseA) + (fromA * riseV);
+        double endSlope = (toV * riseA) + (toA * riseV);
+        return startSlope > 0 && endSlope < 0
+            ? (fromV * fromA) - (startSlope * startSlope / (4 * riseV * riseA))
+            : Math.Max(fromV * fromA, toV * toA);
+    }
+}

@@ -1,0 +1,352 @@
+using System.Collections.Immutable;
+using Arraywright.Electrical;
+
+namespace Arraywright.Search;
+
+/// <summary>Walks every wiring of a sharing-out depth first, cutting off whatever its bound shows not to matter.</summary>
+/// <remarks>
+/// At a node some strings are chosen and a part R of the pile is left for the input at hand. Power there is at most the sum of the chosen
+/// strings' u plus B(R), cell by cell; the other inputs count with what is known or bounded of them. The next string always holds the
+/// first kind left, and among strings with the same first kind numbers never fall: each wiring is met once.
+/// </remarks>
+internal sealed class WiringTree
+{
+    private readonly SearchProblem _problem;
+    private readonly StringCatalog _catalog;
+    private readonly InputStrings[] _strings;
+    private readonly PartBounds _bounds;
+    private readonly ExactWorth _exact;
+    private readonly Shortlist _shortlist;
+    private readonly long _budget;
+    private readonly CancellationToken _cancellation;
+    private readonly float[] _nothing;
+    private readonly float[][] _sums;
+    private readonly List<(double BoundW, int String)>[] _children;
+    private readonly float[][] _inputW;
+    private readonly double[] _beside;
+    private readonly List<int>[] _chosen;
+    private int[] _parts = [];
+    private int _stringsChosen;
+
+    /// <summary>Prepares a walk.</summary>
+    public WiringTree(
+        SearchProblem problem,
+        StringCatalog catalog,
+        InputStrings[] strings,
+        PartBounds bounds,
+        ExactWorth exact,
+        Shortlist shortlist,
+        long budget,
+        CancellationToken cancellation)
+    {
+        _problem = problem;
+        _catalog = catalog;
+        _strings = strings;
+        _bounds = bounds;
+        _exact = exact;
+        _shortlist = shortlist;
+        _budget = budget;
+        _cancellation = cancellation;
+        int panels = catalog.Pile.Panels[catalog.Pile.Whole];
+        int columns = bounds.Covers.Max(cover => cover.Cells.Columns);
+        int lanes = bounds.Covers[0].Cells.Lanes;
+        _nothing = new float[columns];
+        _sums = [.. Enumerable.Range(0, panels + 1).Select(_ => new float[columns])];
+        _children = [.. Enumerable.Range(0, panels + 1).Select(_ => new List<(double, int)>())];
+        _inputW = [.. strings.Select(_ => new float[lanes])];
+        _beside = new double[lanes];
+        _chosen = [.. strings.Select(_ => new List<int>())];
+    }
+
+    /// <summary>Partial wirings bounded.</summary>
+    public long Nodes { get; private set; }
+
+    /// <summary>Whether the budget ended the walk.</summary>
+    public bool Stopped => Nodes >= _budget || _cancellation.IsCancellationRequested;
+
+    /// <summary>Highest bound among what the budget left unseen, W; 0 when nothing was left.</summary>
+    public double UnseenW { get; private set; }
+
+    /// <summary>When set, the walk looks for wirings simpler than <see cref="MostComplexity"/> worth more than this, W, instead of for the best.</summary>
+    public double? EnoughW { get; init; }
+
+    /// <summary>Wirings this complex or more are of no interest.</summary>
+    public int MostComplexity { get; set; } = int.MaxValue;
+
+    private double FloorW => EnoughW ?? _shortlist.FloorW;
+
+    /// <summary>Walks the wirings of a sharing-out.</summary>
+    public void Walk(Split split)
+    {
+        if (Stopped)
+        {
+            UnseenW = Math.Max(UnseenW, split.BoundW);
+            return;
+        }
+
+        _parts = split.Parts;
+        for (int input = 0; input < _parts.Length; input++)
+        {
+            int lanes = _inputW[input].Length;
+            _bounds.PartW[input].AsSpan(_parts[input] * lanes, lanes).CopyTo(_inputW[input]);
+        }
+
+        Enter(0, 0, split.BoundW);
+    }
+
+    /// <summary>Goes on with the next input that has panels; with none left, the wiring is complete.</summary>
+    private void Enter(int input, int depth, double boundW)
+    {
+        while (input < _parts.Length && _parts[input] == 0)
+        {
+            input++;
+        }
+
+        if (input == _parts.Length)
+        {
+            Judge(boundW);
+            return;
+        }
+
+        _sums[depth].AsSpan().Clear();
+        Extend(input, _parts[input], depth, -1, 0);
+        int lanes = _inputW[input].Length;
+        _bounds.PartW[input].AsSpan(_parts[input] * lanes, lanes).CopyTo(_inputW[input]);
+    }
+
+    /// <summary>Takes one more string for an input, in every way worth it, best bound first.</summary>
+    private void Extend(int input, int rest, int depth, int last, double iscA)
+    {
+        List<(double BoundW, int String)> children = _children[depth];
+        children.Clear();
+        if (LeastComplexity(input, rest) < MostComplexity)
+        {
+            Bound(input, rest, depth, last, iscA, children);
+            children.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.String.CompareTo(b.String));
+        }
+
+        CoverTable cover = _bounds.Covers[input];
+        foreach ((double boundW, int s) in children)
+        {
+            if (boundW <= FloorW)
+            {
+                break;
+            }
+
+            if (Stopped)
+            {
+                UnseenW = Math.Max(UnseenW, boundW);
+                break;
+            }
+
+            int left = rest - _strings[input].Parts[s];
+            _chosen[input].Add(s);
+            _stringsChosen++;
+            if (left > 0)
+            {
+                Add(_sums[depth], cover.OfString(s), _sums[depth + 1]);
+                Extend(input, left, depth + 1, s, iscA + _strings[input].IscA[s]);
+            }
+            else
+            {
+                cover.Cells.Worth(_sums[depth].AsSpan(0, cover.Cells.Columns), cover.OfString(s), cover.Of(0), _inputW[input]);
+                Enter(input + 1, depth + 1, boundW);
+            }
+
+            _chosen[input].RemoveAt(_chosen[input].Count - 1);
+            _stringsChosen--;
+        }
+    }
+
+    private void Bound(int input, int rest, int depth, int last, double iscA, List<(double BoundW, int String)> children)
+    {
+        Pile pile = _catalog.Pile;
+        CoverTable cover = _bounds.Covers[input];
+        InputStrings strings = _strings[input];
+        double fixedW = Beside(input);
+        Span<float> mostW = stackalloc float[_beside.Length];
+        ReadOnlySpan<float> sum = _sums[depth].AsSpan(0, cover.Cells.Columns);
+        int kind = pile.Lowest[rest];
+        int from = last >= 0 && pile.Lowest[strings.Parts[last]] == kind ? last : 0;
+        double floorW = FloorW;
+        foreach (int s in strings.Buckets[kind])
+        {
+            int left = rest - strings.Parts[s];
+            if (s >= from
+                && pile.Within(pile.Packed[strings.Parts[s]], pile.Packed[rest])
+                && cover.Possible[left]
+                && iscA + strings.IscA[s] <= strings.Input.MaxIscSumA)
+            {
+                Nodes++;
+                cover.Cells.Worth(sum, cover.OfString(s), cover.Of(left), mostW);
+                double boundW = fixedW + Weighted(input, mostW);
+                if (boundW > floorW)
+                {
+                    children.Add((boundW, s));
+                }
+            }
+        }
+    }
+
+    /// <summary>Panels and strings that any completion has at least.</summary>
+    private int LeastComplexity(int input, int rest)
+    {
+        int least = _stringsChosen + (rest > 0 ? 1 : 0);
+        for (int i = 0; i < _parts.Length; i++)
+        {
+            least += _catalog.Pile.Panels[_parts[i]] + (i > input && _parts[i] > 0 ? 1 : 0);
+        }
+
+        return least;
+    }
+
+    /// <summary>Notes what the other inputs of the same unit take in each moment, and returns the weighted sum of all that the input at hand does not touch.</summary>
+    private double Beside(int input)
+    {
+        int unit = _problem.Inputs[input].Unit;
+        double sum = 0;
+        for (int moment = 0; moment < _bounds.Shares.Length; moment++)
+        {
+            _beside[moment] = 0;
+            double apart = 0;
+            for (int other = 0; other < _parts.Length; other++)
+            {
+                int otherUnit = _problem.Inputs[other].Unit;
+                if (other != input && otherUnit >= 0 && otherUnit == unit)
+                {
+                    _beside[moment] += _inputW[other][moment];
+                }
+                else if (other != input && otherUnit < 0)
+                {
+                    apart += _inputW[other][moment];
+                }
+            }
+
+            sum += _bounds.Shares[moment] * (apart + OtherUnits(unit, moment));
+        }
+
+        return sum;
+    }
+
+    private double OtherUnits(int unit, int moment)
+    {
+        double sum = 0;
+        for (int otherUnit = 0; otherUnit < _problem.UnitMaxW.Length; otherUnit++)
+        {
+            double togetherW = 0;
+            for (int other = 0; other < _parts.Length && otherUnit != unit; other++)
+            {
+                togetherW += _problem.Inputs[other].Unit == otherUnit ? _inputW[other][moment] : 0;
+            }
+
+            sum += Math.Min(togetherW, _problem.UnitMaxW[otherUnit]);
+        }
+
+        return sum;
+    }
+
+    private double Weighted(int input, ReadOnlySpan<float> mostW)
+    {
+        double unitW = _bounds.UnitMaxW(input);
+        ReadOnlySpan<double> shares = _bounds.Shares;
+        double sum = 0;
+        for (int moment = 0; moment < shares.Length; moment++)
+        {
+            sum += shares[moment] * Math.Min(mostW[moment] + _beside[moment], unitW);
+        }
+
+        return sum;
+    }
+
+    private static void Add(ReadOnlySpan<float> a, ReadOnlySpan<float> b, Span<float> sum)
+    {
+        for (int i = 0; i < b.Length; i++)
+        {
+            sum[i] = a[i] + b[i];
+        }
+    }
+
+    /// <summary>Computes the exact worth of the complete wiring, moment by moment, and gives up as soon as the rest cannot make it matter.</summary>
+    private void Judge(double boundW)
+    {
+        int complexity = LeastComplexity(_parts.Length, 0);
+        if (complexity >= MostComplexity || complexity == 0)
+        {
+            return;
+        }
+
+        ImmutableArray<Wiring?> wirings = [.. _strings.Select((strings, input) => _exact.WiringOf(strings, [.. _chosen[input]]))];
+        if (_problem.Accept is { } accept && !accept(wirings))
+        {
+            return;
+        }
+
+        double[][] known = [.. _strings.Select((strings, input) => _exact.Of(strings, [.. _chosen[input]]))];
+        double giveUpW = EnoughW ?? Math.Min(_shortlist.LeastW, FloorW);
+        double exactW = 0;
+        for (int moment = 0; moment < _bounds.Shares.Length; moment++)
+        {
+            double share = _bounds.Shares[moment];
+            boundW -= share * MomentW(moment, input => _inputW[input][moment]);
+            exactW += share * MomentW(moment, input => Known(known, wirings, input, moment));
+            if (exactW + boundW <= giveUpW)
+            {
+                return;
+            }
+        }
+
+        Accepted(wirings, exactW, complexity);
+    }
+
+    private double Known(double[][] known, ImmutableArray<Wiring?> wirings, int input, int moment)
+    {
+        if (double.IsNaN(known[input][moment]))
+        {
+            known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment) : 0;
+        }
+
+        return known[input][moment];
+    }
+
+    /// <summary>Sum over inputs by themselves and units, each unit held to its most.</summary>
+    private double MomentW(int moment, Func<int, double> inputW)
+    {
+        double sum = 0;
+        for (int input = 0; input < _parts.Length; input++)
+        {
+            sum += _problem.Inputs[input].Unit < 0 ? inputW(input) : 0;
+        }
+
+        for (int unit = 0; unit < _problem.UnitMaxW.Length; unit++)
+        {
+            double togetherW = 0;
+            for (int input = 0; input < _parts.Length; input++)
+            {
+                togetherW += _problem.Inputs[input].Unit == unit ? inputW(input) : 0;
+            }
+
+            sum += Math.Min(togetherW, _problem.UnitMaxW[unit]);
+        }
+
+        return sum;
+    }
+
+    private void Accepted(ImmutableArray<Wiring?> wirings, double exactW, int complexity)
+    {
+        double highestV = 0;
+        for (int input = 0; input < _strings.Length; input++)
+        {
+            foreach (int s in _chosen[input])
+            {
+                highestV = Math.Max(highestV, _catalog.Rows[_strings[input].Rows[s]].ColdV);
+            }
+        }
+
+        string key = string.Join(';', _strings.Select((strings, input) => string.Join(',', _chosen[input])));
+        _shortlist.Add(key, new Candidate(wirings, exactW, complexity - _stringsChosen, _stringsChosen, highestV));
+        if (EnoughW is not null)
+        {
+            MostComplexity = complexity;
+        }
+    }
+}
