@@ -1,3 +1,4 @@
+using Arraywright.Planning;
 using System.CommandLine;
 
 namespace Arraywright.Cli.Verbs;
@@ -17,7 +18,7 @@ internal static class CheckVerb
                 return ExitCode.WrongInput;
             }
 
-            return PlanVerb.Print(host, Planner.Check(plan, options.Planner(parse), host.Interrupted), options.Manners(parse), null);
+            return PlanVerb.Print(host, Planner.Check(plan, options.Planner(parse)), options.Manners(parse), null);
         }));
         return command;
     }

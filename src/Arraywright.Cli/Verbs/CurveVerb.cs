@@ -1,3 +1,4 @@
+using Arraywright.Planning;
 using System.CommandLine;
 using Arraywright.Files;
 using Arraywright.Presentation.Terminal;

@@ -73,12 +73,12 @@ internal sealed class PlanPhysics
     public CircuitTree Tree(Wiring wiring, ImmutableArray<Conditions> seen) =>
         CircuitTree.Of(wiring, name => Shaded(name, seen[_index[name]]), Wires);
 
-    /// <summary>What the rules may ask of the circuit: unshaded, so that a limit never rests on shade.</summary>
+    /// <summary>What the rules may ask of the circuit: unshaded, so that a limit never rests on shade; maximum power without copper, so that parts and whole compare.</summary>
     public ArrayPhysics ForRules(Wiring wiring, DcInput input) => new(
         (panel, conditions) => DiodeCurve.OpenCircuitV(_models[_index[panel]].At(conditions)),
         (part, conditions) =>
         {
-            CurvePoint top = new Circuit(CircuitTree.Of(part, name => Unshaded(name, conditions), Wires)).MaximumPower();
+            CurvePoint top = new Circuit(CircuitTree.Of(part, name => Unshaded(name, conditions), WireResistances.None)).MaximumPower();
             return (top.VoltageV, top.CurrentA, top.PowerW);
         },
         conditions => new Circuit(CircuitTree.Of(wiring, name => Unshaded(name, conditions), Wires)).TakenBy(Window(input)));
