@@ -9,6 +9,7 @@ internal sealed class CurveChart
     private readonly char[][] _cells;
     private readonly double _maxX;
     private readonly double _maxY;
+    private char _line;
 
     /// <summary>An empty chart.</summary>
     /// <param name="columns">Columns of the grid.</param>
@@ -35,9 +36,10 @@ internal sealed class CurveChart
         return decade * RoundSteps.First(step => decade * step >= wanted);
     }
 
-    /// <summary>Draws a line through the samples; every column between them gets a mark, and steep parts every row.</summary>
-    public void Line(IReadOnlyList<double> x, IReadOnlyList<double> y, char mark)
+    /// <summary>Draws a line through the samples and fills what lies under it; every column between them gets a mark, and steep parts every row.</summary>
+    public void Line(IReadOnlyList<double> x, IReadOnlyList<double> y, char mark, char under)
     {
+        _line = mark;
         int sample = 0;
         int? last = null;
         for (int column = 0; column < _cells[0].Length; column++)
@@ -58,6 +60,11 @@ internal sealed class CurveChart
                 Set(column, each, mark);
             }
 
+            for (int each = to + 1; each < _cells.Length; each++)
+            {
+                Set(column, each, under);
+            }
+
             last = row;
             if (at >= x[^1])
             {
@@ -66,7 +73,7 @@ internal sealed class CurveChart
         }
     }
 
-    /// <summary>Draws a dashed level across, under everything drawn before.</summary>
+    /// <summary>Draws a level across, wherever the line itself is not.</summary>
     public void Level(double y, char mark)
     {
         if (y > _maxY)
@@ -74,13 +81,13 @@ internal sealed class CurveChart
             return;
         }
 
-        for (int column = 0; column < _cells[0].Length; column += 2)
+        for (int column = 0; column < _cells[0].Length; column++)
         {
-            SetIfEmpty(column, Row(y), mark);
+            SetBehind(column, Row(y), mark);
         }
     }
 
-    /// <summary>Draws an upright line, under everything drawn before.</summary>
+    /// <summary>Draws an upright line, wherever the line itself is not.</summary>
     public void Upright(double x, char mark)
     {
         if (x > _maxX)
@@ -90,7 +97,7 @@ internal sealed class CurveChart
 
         for (int row = 0; row < _cells.Length; row++)
         {
-            SetIfEmpty(Column(x), row, mark);
+            SetBehind(Column(x), row, mark);
         }
     }
 
@@ -121,9 +128,9 @@ internal sealed class CurveChart
 
     private void Set(int column, int row, char mark) => _cells[row][column] = mark;
 
-    private void SetIfEmpty(int column, int row, char mark)
+    private void SetBehind(int column, int row, char mark)
     {
-        if (_cells[row][column] == ' ')
+        if (_cells[row][column] != _line)
         {
             _cells[row][column] = mark;
         }

@@ -10,9 +10,10 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
 {
     private const char Taken = 'O';
     private const char Hill = '^';
-    private const char Curve = '*';
-    private const char LimitAcross = '-';
-    private const char LimitUpright = ':';
+    private const char Curve = '█';
+    private const char Under = '░';
+    private const char LimitAcross = '─';
+    private const char LimitUpright = '│';
     private const int Rows = 13;
 
     /// <summary>Writes the charts and the points.</summary>
@@ -53,7 +54,7 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         double? limit)
     {
         CurveChart chart = new(style.Width - 12, Rows, maxV, CurveChart.RoundAbove(values.Max()));
-        chart.Line(result.VoltageV, values, Curve);
+        chart.Line(result.VoltageV, values, Curve, Under);
         if (limit is { } level)
         {
             chart.Level(level, LimitAcross);
@@ -82,13 +83,13 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         List<string> key = [$"{Taken} what the input takes", $"{Hill} a hill of power"];
         if (input.DrawLimitA is not null || input.MaxPower is not null)
         {
-            key.Add($"{LimitAcross} {LimitAcross} {LimitAcross} its limits in amps and watts");
+            key.Add($"{LimitAcross} across, its limit in amps or watts");
         }
 
         double[] window = [.. Window(input)];
         if (Array.Exists(window, volts => volts <= maxV))
         {
-            key.Add("dotted upright, the ends of its voltage window");
+            key.Add($"{LimitUpright} upright, the ends of its voltage window");
         }
 
         TextFlow.Write(writer, "  ", string.Join("; ", key) + ".", style.Width);
