@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical.Solving;
+using static Arraywright.Electrical.Solving.HillFinder;
 
 namespace Arraywright.Electrical;
 
@@ -76,21 +77,22 @@ public sealed class Circuit
     /// <summary>Every local maximum of power between 0 V and open circuit, by rising voltage; empty in the dark.</summary>
     public ImmutableArray<CurvePoint> LocalMaxima()
     {
-        FindTops(highestOnly: false);
+        FindTops(Sought.All);
         return [.. _hills.Tops.Select(top => new CurvePoint(top.VoltageV, top.CurrentA))];
     }
 
     /// <summary>The highest point of power; 0 V and 0 A in the dark.</summary>
     public CurvePoint MaximumPower()
     {
-        FindTops(highestOnly: true);
+        FindTops(Sought.Highest);
         return HighestTop();
     }
 
     /// <summary>What an input takes: the highest power within its window and limits, on the high-voltage side where a limit holds it.</summary>
     public OperatingPoint TakenBy(InputWindow window)
     {
-        CurvePoint unlimited = MaximumPower();
+        FindTops(Sought.HighestAndAbove);
+        CurvePoint unlimited = HighestTop();
         if (!Reaches(window))
         {
             return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.Off, unlimited.PowerW, 0);
@@ -100,7 +102,7 @@ public sealed class Circuit
         double highV = Math.Min(window.MaxV, OpenCircuitV);
         (CurvePoint best, LimitedBy heldBy) = unlimited.VoltageV > lowV && unlimited.VoltageV < highV
             ? (unlimited, LimitedBy.None)
-            : BestBetween(lowV, atLow, highV);
+            : BestBetween(lowV, atLow, highV, Sought.HighestAndAbove);
         CurvePoint firstHill = FirstHillFromAbove(best, highV);
         double firstHillW = Math.Min(firstHill.PowerW, window.MaxW);
         if (best.PowerW <= window.MaxW)
@@ -121,12 +123,12 @@ public sealed class Circuit
         }
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
-        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV)).Point.PowerW, window.MaxW);
+        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
     }
 
     private bool Reaches(InputWindow window) => OpenCircuitV > 1e-6 && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
 
-    private void FindTops(bool highestOnly)
+    private void FindTops(Sought sought)
     {
         if (OpenCircuitV <= 1e-6)
         {
@@ -134,7 +136,7 @@ public sealed class Circuit
             return;
         }
 
-        _hills.Search(0, OpenCircuitV, highestOnly);
+        _hills.Search(0, OpenCircuitV, sought);
     }
 
     private CurvePoint HighestTop()
@@ -149,10 +151,11 @@ public sealed class Circuit
     }
 
     /// <summary>The highest power from one voltage to another, and what holds it there.</summary>
-    private (CurvePoint Point, LimitedBy HeldBy) BestBetween(double lowV, LimitedBy atLow, double highV)
+    private (CurvePoint Point, LimitedBy HeldBy) BestBetween(double lowV, LimitedBy atLow, double highV, Sought sought)
     {
         CurvePoint best = At(lowV);
         LimitedBy heldBy = atLow;
+        _hills.Tops.Clear();
         if (lowV >= highV)
         {
             return (best, heldBy);
@@ -163,27 +166,25 @@ public sealed class Circuit
             (best, heldBy) = (end, LimitedBy.Voltage);
         }
 
-        _hills.Search(lowV, highV, highestOnly: true, best.PowerW);
+        _hills.Search(lowV, highV, sought, sought == Sought.Highest ? best.PowerW : 0);
         return HighestTop() is var top && top.PowerW > best.PowerW ? (top, LimitedBy.None) : (best, heldBy);
     }
 
     /// <summary>Where a tracker stops that comes down from the upper end of its window: there if power rises towards it, else at the first top it meets, at the latest at the best point.</summary>
     private CurvePoint FirstHillFromAbove(CurvePoint best, double highV)
     {
-        double justAboveV = best.VoltageV * (1 + 1e-6);
-        if (justAboveV >= highV)
-        {
-            return best;
-        }
-
-        CurvePoint end = At(highV);
-        if (end.CurrentA > highV * _network.SlopeS)
+        if (best.VoltageV < highV && highV < OpenCircuitV && At(highV) is var end && end.CurrentA > highV * _network.SlopeS)
         {
             return end;
         }
 
-        _hills.Search(justAboveV, highV, highestOnly: false);
-        return _hills.Tops.Count == 0 ? best : new CurvePoint(_hills.Tops[^1].VoltageV, _hills.Tops[^1].CurrentA);
+        CurvePoint first = best;
+        foreach ((double voltageV, double currentA) in _hills.Tops)
+        {
+            first = voltageV > first.VoltageV && voltageV < highV ? new CurvePoint(voltageV, currentA) : first;
+        }
+
+        return first;
     }
 
     private CurvePoint At(double voltageV) => new(voltageV, CurrentAt(voltageV));

@@ -14,6 +14,19 @@ internal sealed class HillFinder
     /// <summary>Newton's step, as a share of the voltage, that ends the climb: the error left is its square.</summary>
     private const double LastStep = 1e-6;
 
+    /// <summary>Which tops must not be missed.</summary>
+    public enum Sought
+    {
+        /// <summary>Every one.</summary>
+        All,
+
+        /// <summary>The highest, and every one at a higher voltage.</summary>
+        HighestAndAbove,
+
+        /// <summary>The highest.</summary>
+        Highest,
+    }
+
     private readonly Network _network;
     private readonly SlopeBounds _bounds;
     private readonly List<Snapshot> _pool = [];
@@ -33,14 +46,15 @@ internal sealed class HillFinder
     /// <summary>Searches between two voltages; the network may stand anywhere.</summary>
     /// <param name="lowV">Lower end, V, at least 0.</param>
     /// <param name="highV">Upper end, V, above the lower.</param>
-    /// <param name="highestOnly">True to drop what cannot hold the highest top: faster, and only the highest is then certain to be found.</param>
-    /// <param name="worthW">With <paramref name="highestOnly"/>: tops at or under this power do not matter.</param>
-    public void Search(double lowV, double highV, bool highestOnly, double worthW = 0)
+    /// <param name="sought">What must not be missed; the less, the faster.</param>
+    /// <param name="worthW">Unless all are sought: tops at or under this power do not matter.</param>
+    public void Search(double lowV, double highV, Sought sought, double worthW = 0)
     {
         Tops.Clear();
         double narrow = (highV - lowV) * Resolution;
         int used = 0;
         double bestW = worthW;
+        double bestV = sought == Sought.Highest ? double.PositiveInfinity : lowV;
         Snapshot high = At(highV, ref used);
         Snapshot low = At(lowV, ref used);
         bestW = Math.Max(bestW, Math.Max(low.PowerW, high.PowerW));
@@ -50,7 +64,7 @@ internal sealed class HillFinder
         {
             (Snapshot left, Snapshot right) = interval;
             SlopeBounds.Range bounds = _bounds.Between(left, right);
-            if (highestOnly && HighestPower(left, right, bounds) <= bestW)
+            if (sought != Sought.All && right.VoltageV <= bestV && HighestPower(left, right, bounds) <= bestW)
             {
                 continue;
             }
@@ -58,7 +72,12 @@ internal sealed class HillFinder
             Turn turn = TurnWithin(left, right, bounds, narrow);
             if (turn == Turn.Top)
             {
-                bestW = Math.Max(bestW, Climb(left, right));
+                double topW = Climb(left, right);
+                if (topW >= bestW)
+                {
+                    bestW = topW;
+                    bestV = sought == Sought.Highest ? bestV : Tops[^1].VoltageV;
+                }
             }
 
             if (turn != Turn.Unsettled)
@@ -69,6 +88,8 @@ internal sealed class HillFinder
             _network.StartBetween(left, right);
             Snapshot middle = At(0.5 * (left.VoltageV + right.VoltageV), ref used);
             bestW = Math.Max(bestW, middle.PowerW);
+
+            // The high-voltage side first: the highest top is mostly there.
             _open.Push((left, middle));
             _open.Push((middle, right));
         }

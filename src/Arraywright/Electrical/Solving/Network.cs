@@ -123,19 +123,17 @@ internal sealed class Network
         Array.Clear(lineOhm);
         for (int leaf = 0; leaf < Leaves.Count; leaf++)
         {
-            double slopeS = Leaves.CellSlopeS[leaf] + Leaves.BypassSlopeS[leaf];
             int parent = _layout.LeafParent[leaf];
             double count = _layout.LeafCount[leaf];
             if (_layout.IsSeries[parent])
             {
-                double ohm = 1 / slopeS;
-                lineV[parent] += count * (Leaves.VoltageV[leaf] + (Leaves.CurrentA[leaf] * ohm));
-                lineOhm[parent] += count * ohm;
+                lineV[parent] += count * Leaves.LineV[leaf];
+                lineOhm[parent] += count * Leaves.LineOhm[leaf];
             }
             else
             {
-                lineV[parent] += count * (Leaves.CurrentA[leaf] + (Leaves.VoltageV[leaf] * slopeS));
-                lineOhm[parent] += count * slopeS;
+                lineV[parent] += count * Leaves.LineV[leaf] / Leaves.LineOhm[leaf];
+                lineOhm[parent] += count / Leaves.LineOhm[leaf];
             }
         }
 
@@ -196,54 +194,14 @@ internal sealed class Network
             _innerV[node] = voltageV + (_layout.Ohm[node] * currentA);
         }
 
-        double largest = 0;
         for (int leaf = 0; leaf < Leaves.Count; leaf++)
         {
             int parent = _layout.LeafParent[leaf];
-            double oldV = Leaves.VoltageV[leaf];
-            double newV = _layout.IsSeries[parent]
-                ? oldV + ((Leaves.CurrentA[leaf] - _currentA[parent]) / (Leaves.CellSlopeS[leaf] + Leaves.BypassSlopeS[leaf]))
+            Leaves.WantedV[leaf] = _layout.IsSeries[parent]
+                ? Leaves.LineV[leaf] - (Leaves.LineOhm[leaf] * _currentA[parent])
                 : _innerV[parent];
-            largest = Math.Max(largest, Step(leaf, oldV, newV));
         }
 
-        return largest;
-    }
-
-    private double Step(int leaf, double oldV, double newV)
-    {
-        double x = Leaves.JunctionV[leaf];
-        double stretch = Leaves.VoltPerJunctionVolt[leaf];
-        double wantedX = x + ((newV - oldV) / stretch);
-        double nextX = wantedX;
-        if (nextX > x)
-        {
-            nextX = Shortened(nextX, x, Leaves.IdealityV[leaf], Leaves.CriticalV[leaf]);
-        }
-        else
-        {
-            double forwardV = Shortened(-newV, -oldV, Leaves.BypassIdealityV[leaf], Leaves.BypassCriticalV[leaf]);
-            if (forwardV != -newV)
-            {
-                nextX = x + ((-forwardV - oldV) / stretch);
-            }
-        }
-
-        Leaves.JunctionV[leaf] = nextX;
-        bool bypassed = Leaves.BypassSlopeS[leaf] > Leaves.CellSlopeS[leaf];
-        return Math.Abs(wantedX - x) / (bypassed ? Leaves.BypassIdealityV[leaf] : Leaves.IdealityV[leaf]);
-    }
-
-    /// <summary>A step along a diode's forward voltage, shortened where the exponential would run away.</summary>
-    private static double Shortened(double newV, double oldV, double idealityV, double criticalV)
-    {
-        if (newV <= criticalV || newV - oldV <= 2 * idealityV)
-        {
-            return newV;
-        }
-
-        return oldV > 0
-            ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
-            : idealityV * Math.Log(newV / idealityV);
+        return Leaves.Step();
     }
 }
