@@ -11,6 +11,9 @@ namespace Arraywright.Electrical;
 /// </remarks>
 public sealed class Circuit
 {
+    /// <summary>Where the maximum power point of crystalline silicon usually is, as a share of the open-circuit voltage (common practice); only a first guess.</summary>
+    private const double UsualTopShare = 0.8;
+
     private readonly Network _network;
     private readonly HillFinder _hills;
 
@@ -136,7 +139,7 @@ public sealed class Circuit
             return;
         }
 
-        _hills.Search(0, OpenCircuitV, sought);
+        _hills.Search(0, OpenCircuitV, sought, worthW: 0, UsualTopShare * OpenCircuitV);
     }
 
     private CurvePoint HighestTop()
@@ -166,7 +169,7 @@ public sealed class Circuit
             (best, heldBy) = (end, LimitedBy.Voltage);
         }
 
-        _hills.Search(lowV, highV, sought, sought == Sought.Highest ? best.PowerW : 0);
+        _hills.Search(lowV, highV, sought, sought == Sought.Highest ? best.PowerW : 0, UsualTopShare * OpenCircuitV);
         return HighestTop() is var top && top.PowerW > best.PowerW ? (top, LimitedBy.None) : (best, heldBy);
     }
 

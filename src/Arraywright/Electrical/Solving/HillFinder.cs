@@ -48,7 +48,8 @@ internal sealed class HillFinder
     /// <param name="highV">Upper end, V, above the lower.</param>
     /// <param name="sought">What must not be missed; the less, the faster.</param>
     /// <param name="worthW">Unless all are sought: tops at or under this power do not matter.</param>
-    public void Search(double lowV, double highV, Sought sought, double worthW = 0)
+    /// <param name="guessV">Where the highest top may be: a good guess saves work, a bad one costs some.</param>
+    public void Search(double lowV, double highV, Sought sought, double worthW, double guessV)
     {
         Tops.Clear();
         double narrow = (highV - lowV) * Resolution;
@@ -59,7 +60,15 @@ internal sealed class HillFinder
         Snapshot low = At(lowV, ref used);
         bestW = Math.Max(bestW, Math.Max(low.PowerW, high.PowerW));
         _open.Clear();
-        _open.Push((low, high));
+        if (guessV > lowV && guessV < highV)
+        {
+            bestW = Math.Max(bestW, Split(low, high, guessV, ref used));
+        }
+        else
+        {
+            _open.Push((low, high));
+        }
+
         while (_open.TryPop(out (Snapshot Left, Snapshot Right) interval))
         {
             (Snapshot left, Snapshot right) = interval;
@@ -85,13 +94,7 @@ internal sealed class HillFinder
                 continue;
             }
 
-            _network.StartBetween(left, right);
-            Snapshot middle = At(0.5 * (left.VoltageV + right.VoltageV), ref used);
-            bestW = Math.Max(bestW, middle.PowerW);
-
-            // The high-voltage side first: the highest top is mostly there.
-            _open.Push((left, middle));
-            _open.Push((middle, right));
+            bestW = Math.Max(bestW, Split(left, right, 0.5 * (left.VoltageV + right.VoltageV), ref used));
         }
 
         Tops.Sort(static (one, other) => one.VoltageV.CompareTo(other.VoltageV));
@@ -108,6 +111,16 @@ internal sealed class HillFinder
         _network.SolveAtVoltage(voltageV);
         point.Take(_network);
         return point;
+    }
+
+    /// <summary>Solves inside an interval and opens both parts, the high-voltage side to be looked at first: the highest top is mostly there. Returns the power there.</summary>
+    private double Split(Snapshot left, Snapshot right, double atV, ref int used)
+    {
+        _network.StartBetween(left, right, (atV - left.VoltageV) / (right.VoltageV - left.VoltageV));
+        Snapshot middle = At(atV, ref used);
+        _open.Push((left, middle));
+        _open.Push((middle, right));
+        return middle.PowerW;
     }
 
     private enum Turn
@@ -164,7 +177,7 @@ internal sealed class HillFinder
         (double lowV, double highV) = (left.VoltageV, right.VoltageV);
         double lowSlopeA = left.PowerSlopeA;
         double highSlopeA = right.PowerSlopeA;
-        double v = lowV + ((highV - lowV) * lowSlopeA / (lowSlopeA - highSlopeA));
+        double v = NewtonV(lowSlopeA < -highSlopeA ? left : right, lowV, highV);
         double nextV = v;
         for (int step = 0; step < 60; step++)
         {
@@ -180,13 +193,7 @@ internal sealed class HillFinder
                 highV = v;
             }
 
-            SlopeBounds.Range exact = _bounds.At(_trial);
-            nextV = v - (slopeA / ((-2 * exact.SlopeLow) + (v * exact.CurvatureLow)));
-            if (!(nextV > lowV && nextV < highV))
-            {
-                nextV = 0.5 * (lowV + highV);
-            }
-
+            nextV = NewtonV(_trial, lowV, highV);
             if (Math.Abs(nextV - v) <= LastStep * highV)
             {
                 break;
@@ -200,5 +207,13 @@ internal sealed class HillFinder
         double topA = _network.CurrentA - (_network.SlopeS * (topV - v));
         Tops.Add((topV, topA));
         return topV * topA;
+    }
+
+    /// <summary>Newton's step on dP/dV = 0 from a solved point; the middle of the bracket where the step leaves it.</summary>
+    private double NewtonV(Snapshot point, double lowV, double highV)
+    {
+        SlopeBounds.Range exact = _bounds.At(point);
+        double v = point.VoltageV - (point.PowerSlopeA / ((-2 * exact.SlopeLow) + (point.VoltageV * exact.CurvatureLow)));
+        return v > lowV && v < highV ? v : 0.5 * (lowV + highV);
     }
 }

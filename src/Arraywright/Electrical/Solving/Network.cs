@@ -55,12 +55,12 @@ internal sealed class Network
     /// <summary>Starts from every group at about its open-circuit voltage.</summary>
     public void StartAtOpenCircuit() => Leaves.OpenGuessV.CopyTo(Leaves.JunctionV, 0);
 
-    /// <summary>Starts with every group half-way between two solved points.</summary>
-    public void StartBetween(Snapshot one, Snapshot other)
+    /// <summary>Starts with every group at a share of the way between two solved points.</summary>
+    public void StartBetween(Snapshot one, Snapshot other, double share)
     {
         for (int leaf = 0; leaf < Leaves.Count; leaf++)
         {
-            Leaves.JunctionV[leaf] = 0.5 * (one.JunctionV[leaf] + other.JunctionV[leaf]);
+            Leaves.JunctionV[leaf] = one.JunctionV[leaf] + (share * (other.JunctionV[leaf] - one.JunctionV[leaf]));
         }
     }
 
