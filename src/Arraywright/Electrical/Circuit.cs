@@ -22,13 +22,25 @@ public sealed class Circuit
     {
         _network = new Network(tree);
         _hills = new HillFinder(_network);
-        _network.StartAtOpenCircuit();
-        _network.SolveAtCurrent(0);
-        OpenCircuitV = Math.Max(0, _network.VoltageV);
+        FindOpenCircuit();
     }
 
     /// <summary>Terminal voltage with nothing connected, V; 0 in the dark. In parallel, the voltage at which the branches' currents cancel, not the highest branch.</summary>
-    public double OpenCircuitV { get; }
+    public double OpenCircuitV { get; private set; }
+
+    /// <summary>Gives every group of cells other conditions, without building the circuit again.</summary>
+    /// <param name="groups">The groups of each kind of panel (<see cref="PanelAtWork.Kind"/>) as they work now, kind after kind.</param>
+    /// <param name="stride">Entries a kind, at least as many as its groups.</param>
+    public void Update(ReadOnlySpan<DiodeParameters> groups, int stride)
+    {
+        CircuitTree.Group[] leaves = _network.Layout.Leaves;
+        for (int leaf = 0; leaf < leaves.Length; leaf++)
+        {
+            _network.Leaves.Set(leaf, groups[(leaves[leaf].Kind * stride) + leaves[leaf].Place]);
+        }
+
+        FindOpenCircuit();
+    }
 
     /// <summary>Current at 0 V, A.</summary>
     public double ShortCircuitA => CurrentAt(0);
@@ -127,6 +139,13 @@ public sealed class Circuit
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
         return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
+    }
+
+    private void FindOpenCircuit()
+    {
+        _network.StartAtOpenCircuit();
+        _network.SolveAtCurrent(0);
+        OpenCircuitV = Math.Max(0, _network.VoltageV);
     }
 
     private bool Reaches(InputWindow window) => OpenCircuitV > 1e-6 && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;

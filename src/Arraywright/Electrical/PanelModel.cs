@@ -6,7 +6,8 @@ namespace Arraywright.Electrical;
 /// <summary>A panel under given conditions, as the circuit sees it: its bypassed groups of cells in series.</summary>
 /// <param name="Groups">One entry a group; a panel without bypass diodes has one.</param>
 /// <param name="Bypass">The diode across each group.</param>
-public sealed record PanelAtWork(ImmutableArray<DiodeParameters> Groups, BypassDiode Bypass);
+/// <param name="Kind">Panels of different kinds are never drawn together as equal, since their conditions may part later; see <see cref="Circuit.Update"/>.</param>
+public sealed record PanelAtWork(ImmutableArray<DiodeParameters> Groups, BypassDiode Bypass, int Kind = 0);
 
 /// <summary>The circuit model of one kind of panel, fitted to its label.</summary>
 public sealed record PanelModel

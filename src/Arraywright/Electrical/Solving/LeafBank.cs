@@ -27,33 +27,18 @@ internal sealed class LeafBank
         Count = leaves.Length;
         int width = Vector<double>.Count;
         int padded = (Count + width - 1) / width * width;
-        double[] Fill(Func<CircuitTree.Group, double> pick)
-        {
-            double[] values = new double[padded];
-            for (int i = 0; i < padded; i++)
-            {
-                values[i] = pick(leaves[Math.Min(i, Count - 1)]);
-            }
-
-            return values;
-        }
-
-        _lightPlusSaturationA = Fill(leaf => leaf.Cells.LightCurrentA + leaf.Cells.SaturationCurrentA);
-        _saturationA = Fill(leaf => leaf.Cells.SaturationCurrentA);
-        _seriesOhm = Fill(leaf => leaf.Cells.SeriesOhm);
-        _shuntS = Fill(leaf => leaf.Cells.ShuntSiemens);
-        _perIdealityV = Fill(leaf => 1 / leaf.Cells.IdealityV);
-        _bypassSaturationA = Fill(leaf => leaf.Bypass.SaturationCurrentA);
-        _perBypassV = Fill(leaf => 1 / leaf.Bypass.IdealityV);
-        IdealityV = Fill(leaf => leaf.Cells.IdealityV);
-        CriticalV = Fill(leaf => leaf.Cells.IdealityV * Math.Log(leaf.Cells.IdealityV / (Math.Sqrt(2) * leaf.Cells.SaturationCurrentA)));
-        BypassIdealityV = Fill(leaf => leaf.Bypass.IdealityV);
-        BypassCriticalV = Fill(leaf => leaf.Bypass.SaturationCurrentA > 0
-            ? leaf.Bypass.IdealityV * Math.Log(leaf.Bypass.IdealityV / (Math.Sqrt(2) * leaf.Bypass.SaturationCurrentA))
-            : double.PositiveInfinity);
-        OpenGuessV = Fill(OpenCircuitGuessV);
-        _bypassSilentAboveV = BypassReach * leaves.Max(leaf => leaf.Bypass.IdealityV);
-
+        _lightPlusSaturationA = new double[padded];
+        _saturationA = new double[padded];
+        _seriesOhm = new double[padded];
+        _shuntS = new double[padded];
+        _perIdealityV = new double[padded];
+        _bypassSaturationA = new double[padded];
+        _perBypassV = new double[padded];
+        IdealityV = new double[padded];
+        CriticalV = new double[padded];
+        BypassIdealityV = new double[padded];
+        BypassCriticalV = new double[padded];
+        OpenGuessV = new double[padded];
         JunctionV = new double[padded];
         WantedV = new double[padded];
         VoltageV = new double[padded];
@@ -64,7 +49,50 @@ internal sealed class LeafBank
         BypassSlopeS = new double[padded];
         LineOhm = new double[padded];
         LineV = new double[padded];
+        for (int i = 0; i < padded; i++)
+        {
+            CircuitTree.Group leaf = leaves[Math.Min(i, Count - 1)];
+            SetBypass(i, leaf.Bypass);
+            SetCells(i, leaf.Cells);
+        }
+
+        _bypassSilentAboveV = BypassReach * leaves.Max(leaf => leaf.Bypass.IdealityV);
     }
+
+    /// <summary>Gives a group other parameters; the network keeps its last solution as a start.</summary>
+    public void Set(int leaf, in DiodeParameters cells)
+    {
+        SetCells(leaf, cells);
+        for (int i = Count; leaf == Count - 1 && i < JunctionV.Length; i++)
+        {
+            SetCells(i, cells);
+        }
+    }
+
+    private void SetCells(int i, in DiodeParameters cells)
+    {
+        _lightPlusSaturationA[i] = cells.LightCurrentA + cells.SaturationCurrentA;
+        _saturationA[i] = cells.SaturationCurrentA;
+        _seriesOhm[i] = cells.SeriesOhm;
+        _shuntS[i] = cells.ShuntSiemens;
+        _perIdealityV[i] = 1 / cells.IdealityV;
+        IdealityV[i] = cells.IdealityV;
+        CriticalV[i] = Critical(cells.IdealityV, cells.SaturationCurrentA);
+        OpenGuessV[i] = Math.Min(
+            cells.IdealityV * Math.Log((cells.LightCurrentA / cells.SaturationCurrentA) + 1),
+            cells.LightCurrentA / cells.ShuntSiemens);
+    }
+
+    private void SetBypass(int i, BypassDiode bypass)
+    {
+        _bypassSaturationA[i] = bypass.SaturationCurrentA;
+        _perBypassV[i] = 1 / bypass.IdealityV;
+        BypassIdealityV[i] = bypass.IdealityV;
+        BypassCriticalV[i] = bypass.SaturationCurrentA > 0 ? Critical(bypass.IdealityV, bypass.SaturationCurrentA) : double.PositiveInfinity;
+    }
+
+    /// <summary>The voltage of sharpest bend of a diode's curve (Nagel 1975).</summary>
+    private static double Critical(double idealityV, double saturationA) => idealityV * Math.Log(idealityV / (Math.Sqrt(2) * saturationA));
 
     public int Count { get; }
 
@@ -229,11 +257,5 @@ internal sealed class LeafBank
         return oldV > 0
             ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
             : idealityV * Math.Log(newV / idealityV);
-    }
-
-    private static double OpenCircuitGuessV(CircuitTree.Group leaf)
-    {
-        double diodeV = leaf.Cells.IdealityV * Math.Log((Math.Max(leaf.Cells.LightCurrentA, 0) / leaf.Cells.SaturationCurrentA) + 1);
-        return Math.Min(diodeV, leaf.Cells.LightCurrentA / leaf.Cells.ShuntSiemens);
     }
 }
