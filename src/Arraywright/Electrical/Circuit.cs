@@ -14,6 +14,9 @@ public sealed class Circuit
     /// <summary>Where the maximum power point of crystalline silicon usually is, as a share of the open-circuit voltage (common practice); only a first guess.</summary>
     private const double UsualTopShare = 0.8;
 
+    /// <summary>Open-circuit voltage at or under which there is no power worth the name, V.</summary>
+    private const double Dark = 1e-6;
+
     private readonly Network _network;
     private readonly HillFinder _hills;
 
@@ -129,6 +132,27 @@ public sealed class Circuit
         return new OperatingPoint(clippedV, window.MaxW / clippedV, window.MaxW, LimitedBy.Power, unlimited.PowerW, firstHillW);
     }
 
+    /// <summary>The highest power point, searched from a guess: for conditions that change little from one call to the next.</summary>
+    /// <param name="guessV">Where it may be, V; anything outside 0 to open circuit is no guess.</param>
+    public CurvePoint MaximumPowerNear(double guessV)
+    {
+        if (OpenCircuitV <= Dark)
+        {
+            return default;
+        }
+
+        _hills.Search(0, OpenCircuitV, Sought.Highest, worthW: 0, guessV);
+        return HighestTop();
+    }
+
+    /// <summary>Power lost in copper and contacts at a terminal voltage, W.</summary>
+    /// <param name="voltageV">Any finite voltage.</param>
+    public double WireLossW(double voltageV)
+    {
+        CurrentAt(voltageV);
+        return _network.WireHeatW();
+    }
+
     /// <summary>The watts of <see cref="TakenBy"/> alone, faster.</summary>
     public double PowerTakenW(InputWindow window)
     {
@@ -148,11 +172,11 @@ public sealed class Circuit
         OpenCircuitV = Math.Max(0, _network.VoltageV);
     }
 
-    private bool Reaches(InputWindow window) => OpenCircuitV > 1e-6 && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
+    private bool Reaches(InputWindow window) => OpenCircuitV > Dark && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
 
     private void FindTops(Sought sought)
     {
-        if (OpenCircuitV <= 1e-6)
+        if (OpenCircuitV <= Dark)
         {
             _hills.Tops.Clear();
             return;

@@ -51,9 +51,22 @@ public sealed record PanelModel
     /// <exception cref="ArgumentException">The shade names more groups than the panel has bypass diodes.</exception>
     public PanelAtWork Under(Conditions conditions, Shade shade)
     {
-        int diodes = Panel.BypassDiodes.Value;
+        var groups = new DiodeParameters[Groups];
+        FillGroups(conditions, shade, groups);
+        return new PanelAtWork([.. groups], Panel.BypassDiodes.Value < 1 ? BypassDiode.None : BypassDiode.Schottky(Panel.ShortCircuitA));
+    }
+
+    /// <summary>Groups of cells that the circuit tells apart: one a bypass diode, or the whole panel where there is none.</summary>
+    public int Groups => Math.Max(1, Panel.BypassDiodes.Value);
+
+    /// <summary>As <see cref="Under"/>, into memory at hand.</summary>
+    /// <param name="conditions">What the unshaded panel sees.</param>
+    /// <param name="shade">Even and group-wise shade.</param>
+    /// <param name="groups">Receives <see cref="Groups"/> entries.</param>
+    public void FillGroups(Conditions conditions, Shade shade, Span<DiodeParameters> groups)
+    {
         double panelWPerM2 = conditions.IrradianceWPerM2 * (1 - shade.Fraction);
-        if (diodes < 1)
+        if (Panel.BypassDiodes.Value < 1)
         {
             double worst = 0;
             foreach (double fraction in shade.GroupFractions)
@@ -61,21 +74,23 @@ public sealed record PanelModel
                 worst = Math.Max(worst, fraction);
             }
 
-            return new PanelAtWork([At(conditions with { IrradianceWPerM2 = panelWPerM2 * (1 - worst) })], BypassDiode.None);
+            groups[0] = At(conditions with { IrradianceWPerM2 = panelWPerM2 * (1 - worst) });
+            return;
         }
 
-        if (shade.GroupFractions.Length > diodes)
+        if (shade.GroupFractions.Length > Groups)
         {
-            throw new ArgumentException($"The shade names {shade.GroupFractions.Length} groups; {Panel.Name} has {diodes}.", nameof(shade));
+            throw new ArgumentException($"The shade names {shade.GroupFractions.Length} groups; {Panel.Name} has {Groups}.", nameof(shade));
         }
 
-        var groups = ImmutableArray.CreateBuilder<DiodeParameters>(diodes);
-        for (int group = 0; group < diodes; group++)
+        double before = double.NaN;
+        for (int group = 0; group < Groups; group++)
         {
             double fraction = group < shade.GroupFractions.Length ? shade.GroupFractions[group] : 0;
-            groups.Add(At(conditions with { IrradianceWPerM2 = panelWPerM2 * (1 - fraction) }).OneOf(diodes));
+            groups[group] = fraction == before
+                ? groups[group - 1]
+                : At(conditions with { IrradianceWPerM2 = panelWPerM2 * (1 - fraction) }).OneOf(Groups);
+            before = fraction;
         }
-
-        return new PanelAtWork(groups.MoveToImmutable(), BypassDiode.Schottky(Panel.ShortCircuitA));
     }
 }

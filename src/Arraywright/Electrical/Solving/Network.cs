@@ -49,8 +49,17 @@ internal sealed class Network
     /// <summary>−dI/dV at the terminals of the last solution, S.</summary>
     public double SlopeS { get; private set; }
 
-    /// <summary>Current through each node of the last solution, A.</summary>
-    public ReadOnlySpan<double> NodeCurrentA => _currentA;
+    /// <summary>Heat in all resistances of the last solution, W.</summary>
+    public double WireHeatW()
+    {
+        double heatW = 0;
+        for (int node = 0; node < _currentA.Length; node++)
+        {
+            heatW += _layout.Times[node] * _layout.Ohm[node] * _currentA[node] * _currentA[node];
+        }
+
+        return heatW;
+    }
 
     /// <summary>Starts from every group at about its open-circuit voltage.</summary>
     public void StartAtOpenCircuit() => Leaves.OpenGuessV.CopyTo(Leaves.JunctionV, 0);
