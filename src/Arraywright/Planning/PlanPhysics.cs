@@ -60,6 +60,9 @@ internal sealed class PlanPhysics
             : new Ambient(irradianceWPerM2, stated.AirC ?? PlannerOptions.MildAirC, stated.WindMPerS ?? CellTemperature.UsualWindMPerS).ByStock(Plan);
     }
 
+    /// <summary>The fitted model of a kind of panel.</summary>
+    public PanelModel Model(string panel) => _models[_index[panel]];
+
     /// <summary>What one kind of panel sees.</summary>
     public Conditions Of(string panel, ImmutableArray<Conditions> seen) => seen[_index[panel]];
 
