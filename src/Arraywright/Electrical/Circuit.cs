@@ -141,7 +141,12 @@ public sealed class Circuit
             return default;
         }
 
-        _hills.Search(0, OpenCircuitV, Sought.Highest, worthW: 0, guessV);
+        if (!(guessV > 0 && guessV < OpenCircuitV))
+        {
+            return MaximumPower();
+        }
+
+        _hills.SearchFrom(OpenCircuitV, guessV, _network.MostCurrentA());
         return HighestTop();
     }
 

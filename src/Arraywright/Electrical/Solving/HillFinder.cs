@@ -69,6 +69,29 @@ internal sealed class HillFinder
             _open.Push((low, high));
         }
 
+        Settle(sought, bestW, bestV, narrow, used);
+    }
+
+    /// <summary>Finds the highest top up to a voltage, from a good guess.</summary>
+    /// <param name="highV">Upper end, V.</param>
+    /// <param name="guessV">Where the top may be, V, between 0 and the upper end.</param>
+    /// <param name="mostA">No current of the array is above this, A: what lies below guessed power over this current cannot be the top.</param>
+    public void SearchFrom(double highV, double guessV, double mostA)
+    {
+        Tops.Clear();
+        _open.Clear();
+        int used = 0;
+        Snapshot high = At(highV, ref used);
+        Snapshot guess = At(guessV, ref used);
+        double lowV = Math.Clamp(guess.PowerW / mostA * (1 - 1e-9), 0, guessV * (1 - 1e-3));
+        Snapshot low = At(lowV, ref used);
+        _open.Push((low, guess));
+        _open.Push((guess, high));
+        Settle(Sought.Highest, Math.Max(low.PowerW, guess.PowerW), double.PositiveInfinity, highV * Resolution, used);
+    }
+
+    private void Settle(Sought sought, double bestW, double bestV, double narrow, int used)
+    {
         while (_open.TryPop(out (Snapshot Left, Snapshot Right) interval))
         {
             (Snapshot left, Snapshot right) = interval;

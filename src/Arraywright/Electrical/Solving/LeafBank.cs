@@ -69,6 +69,9 @@ internal sealed class LeafBank
         }
     }
 
+    /// <summary>No current of a group at or above 0 V is higher, A.</summary>
+    public double MostCurrentA(int leaf) => _lightPlusSaturationA[leaf] + _bypassSaturationA[leaf];
+
     private void SetCells(int i, in DiodeParameters cells)
     {
         _lightPlusSaturationA[i] = cells.LightCurrentA + cells.SaturationCurrentA;

@@ -49,6 +49,27 @@ internal sealed class Network
     /// <summary>−dI/dV at the terminals of the last solution, S.</summary>
     public double SlopeS { get; private set; }
 
+    /// <summary>No terminal current at or above 0 V is higher, A: in series the strongest group's light current, in parallel the sum.</summary>
+    public double MostCurrentA()
+    {
+        double[] most = _currentA;
+        Array.Clear(most);
+        for (int leaf = 0; leaf < Leaves.Count; leaf++)
+        {
+            int parent = _layout.LeafParent[leaf];
+            double currentA = Leaves.MostCurrentA(leaf);
+            most[parent] = _layout.IsSeries[parent] ? Math.Max(most[parent], currentA) : most[parent] + (_layout.LeafCount[leaf] * currentA);
+        }
+
+        for (int node = 0; node < most.Length - 1; node++)
+        {
+            int parent = _layout.Parent[node];
+            most[parent] = _layout.IsSeries[parent] ? Math.Max(most[parent], most[node]) : most[parent] + (_layout.Count[node] * most[node]);
+        }
+
+        return most[^1];
+    }
+
     /// <summary>Heat in all resistances of the last solution, W.</summary>
     public double WireHeatW()
     {
