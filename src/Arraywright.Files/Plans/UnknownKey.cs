@@ -9,6 +9,11 @@ internal static class UnknownKey
 {
     public static void Add(YamlScalar key, PlanSection section, FaultList faults)
     {
+        if (faults.IsFull)
+        {
+            return;
+        }
+
         string[] known = [.. section.Keys.Select(static candidate => candidate.Name)];
         string? near = Nearest.Of(key.Text, known);
         string hint = near is not null ? $"did you mean \"{near}\"?"

@@ -10,6 +10,9 @@ internal sealed class FaultList(string file)
 
     public int Count { get; private set; }
 
+    /// <summary>True when no further fault is kept, so that none need be worked out.</summary>
+    public bool IsFull => Count > Most;
+
     /// <summary>True once reading broke off midway: what is missing may stand in the part not read, so it is not called missing.</summary>
     public bool BrokeOff { get; set; }
 

@@ -24,9 +24,9 @@ internal static class YamlTrouble
     {
         if (message.Contains("quoted scalar", StringComparison.Ordinal))
         {
-            return message.Contains("escape", StringComparison.Ordinal)
-                ? ("text in quotes", "a backslash means something special in double quotes; use single quotes")
-                : ("text in quotes with a closing quotation mark", "close the quotes on the same line");
+            return message.Contains("unexpected", StringComparison.Ordinal) || message.Contains("indentation", StringComparison.Ordinal)
+                ? ("text in quotes with a closing quotation mark", "close the quotes on the same line")
+                : ("text in quotes", "a backslash means something special in double quotes; use single quotes");
         }
 
         if (openBrackets.Count > 0)
