@@ -35,6 +35,7 @@ public sealed class BadFileTests
         { ": :\n", "" },
         { "? ? ?", "" },
         { "}", "" },
+        { "!!NaNvoc+@? {- infcount'*V.`0", "not YAML from here on" },
         { "\t", "found a tab" },
     };
 

@@ -7,11 +7,12 @@ namespace Arraywright.Files.Plans;
 /// <summary>Says what is wrong with a key that does not belong where it stands.</summary>
 internal static class UnknownKey
 {
-    public static void Add(YamlScalar key, PlanSection section, FaultList faults)
+    /// <returns>The key that was probably meant; null when none is near.</returns>
+    public static string? Add(YamlScalar key, PlanSection section, FaultList faults)
     {
         if (faults.IsFull)
         {
-            return;
+            return null;
         }
 
         string[] known = [.. section.Keys.Select(static candidate => candidate.Name)];
@@ -20,6 +21,7 @@ internal static class UnknownKey
             : Elsewhere(key.Text, section) is { } other ? $"\"{key.Text}\" belongs to {other.Title}"
             : $"the keys here are {string.Join(", ", known)}";
         faults.Add(key, $"the unknown key {Quoted.Text(key.Text)}", $"a key of {section.Title}", hint);
+        return near;
     }
 
     private static PlanSection? Elsewhere(string name, PlanSection here)

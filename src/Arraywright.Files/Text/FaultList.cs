@@ -31,6 +31,11 @@ internal sealed class FaultList(string file)
     /// <summary>All faults by line and column; of two at one place, the one found first.</summary>
     public IReadOnlyList<Fault> InFileOrder()
     {
+        if (Count == 0)
+        {
+            return [];
+        }
+
         Fault[] ordered = [.. _faults.OrderBy(static fault => fault.Line).ThenBy(static fault => fault.Column)];
         return Count <= Most
             ? ordered
