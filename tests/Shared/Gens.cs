@@ -4,7 +4,7 @@ using CsCheck;
 namespace Arraywright.Testing;
 
 /// <summary>Random inputs for property tests.</summary>
-public static class Gens
+public static partial class Gens
 {
     /// <summary>Names that a wiring must tell apart from counts and from each other.</summary>
     public static readonly string[] PanelNames = ["a", "b", "shed-120", "120w-old", "7", "A"];

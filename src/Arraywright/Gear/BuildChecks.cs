@@ -11,6 +11,9 @@ internal static class BuildChecks
     /// <summary>Highest class of system voltage in print is 1500 V; some leave room.</summary>
     private const double HighestSystemV = 2000;
 
+    /// <summary>Three junctions of amorphous silicon in one cell, V.</summary>
+    private const double HighestCellV = 2.45;
+
     public static void Check(PanelLabel label, TypicalFigures typical, LabelDoubts doubts)
     {
         CheckCells(label, typical, doubts);
@@ -31,7 +34,7 @@ internal static class BuildChecks
 
         double cellV = vocV / cells;
         string guess = "";
-        if (cells % 2 == 0 && typical.CellV.Likely.Holds(cellV * 2))
+        if (cells % 2 == 0 && typical.CellV.Usual.Holds(cellV * 2))
         {
             guess = $" Are half cells counted? A half-cut panel of {cells} half cells counts {cells / 2}.";
         }
@@ -39,7 +42,7 @@ internal static class BuildChecks
         {
             guess = " Count the cells in series only.";
         }
-        else if (label.Technology is null)
+        else if (label.Technology is null && cellV <= HighestCellV)
         {
             guess = " If the panel is thin film, say so with technology.";
         }
@@ -68,7 +71,7 @@ internal static class BuildChecks
         }
         else if (label.ShortCircuitA is { } shortA && fuseA < 1.25 * shortA)
         {
-            doubts.Question("max_series_fuse", $"max_series_fuse {Figure(fuseA)} A is below 1.25 × isc = {Figure(1.25 * shortA)} A; labels allow at least that.");
+            doubts.Question("max_series_fuse", $"max_series_fuse {Figure(fuseA)} A is below 1.25 × isc = {Computed(1.25 * shortA)} A; labels allow at least that.");
         }
         else if (fuseA > LargestFuseA)
         {

@@ -56,7 +56,7 @@ internal static class CoefficientChecks
     }
 
     private static string Printed(double perK, Quantity quantity) => quantity.AtStandard is { } size
-        ? $"{PercentPerK(perK)} ({Figure(perK * size)} {quantity.Unit}/K)"
+        ? $"{PercentPerK(perK)} ({Computed(perK * size)} {quantity.Unit}/K)"
         : PercentPerK(perK);
 
     /// <summary>Every slip of the pen that would turn a usual coefficient into this one.</summary>

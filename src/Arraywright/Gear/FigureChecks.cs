@@ -14,8 +14,9 @@ internal static class FigureChecks
             null => null,
             { } value when !double.IsFinite(value) => Refused(field, $"{field} is not a number."),
             <= 0 and { } value when low > 0 => Refused(field, $"{field} is {Figure(value)}{unit}; it must be above 0."),
+            < 0 and { } value when low == 0 => Refused(field, $"{field} is {Figure(value)}{unit}; it must be 0 or more."),
             { } value when value < low || value > high =>
-                Refused(field, $"{field} is {Figure(value)}{unit}; no panel has that: it lies between {Figure(low)} and {Figure(high)}{unit}."),
+                Refused(field, $"{field} is {Figure(value)}{unit}; no panel has that: it lies between {Figure(low)} and {Figure(high)}{unit}. Is a decimal point lost?"),
             _ => figure,
         };
 

@@ -10,16 +10,16 @@ internal readonly record struct MaximumPower(Sourced<double> PowerW, Sourced<dou
     {
         ({ } powerW, { } voltageV, { } currentA) => new(Sourced.Given(powerW), Sourced.Given(voltageV), Sourced.Given(currentA)),
         (null, { } voltageV, { } currentA) => new(
-            Sourced.Derived(voltageV * currentA, $"vmp × imp: {Figure(voltageV)} V × {Figure(currentA)} A"),
+            Sourced.Derived(voltageV * currentA, $"product of vmp and imp: {Figure(voltageV)} V × {Figure(currentA)} A"),
             Sourced.Given(voltageV),
             Sourced.Given(currentA)),
         ({ } powerW, { } voltageV, null) => new(
             Sourced.Given(powerW),
             Sourced.Given(voltageV),
-            Sourced.Derived(powerW / voltageV, $"power / vmp: {Figure(powerW)} W / {Figure(voltageV)} V")),
+            Sourced.Derived(powerW / voltageV, $"power over vmp: {Figure(powerW)} W / {Figure(voltageV)} V")),
         ({ } powerW, null, { } currentA) => new(
             Sourced.Given(powerW),
-            Sourced.Derived(powerW / currentA, $"power / imp: {Figure(powerW)} W / {Figure(currentA)} A"),
+            Sourced.Derived(powerW / currentA, $"power over imp: {Figure(powerW)} W / {Figure(currentA)} A"),
             Sourced.Given(currentA)),
         ({ } powerW, null, null) when label is { OpenCircuitV: { } vocV, ShortCircuitA: { } iscA } => Split(powerW, vocV, iscA, typical),
         _ => null,
@@ -31,6 +31,6 @@ internal readonly record struct MaximumPower(Sourced<double> PowerW, Sourced<dou
         double fillFactor = powerW / (vocV * iscA);
         double voltageV = vocV * (1 - (typical.VoltageShare * (1 - fillFactor)));
         string why = $"{Ratio(voltageV / vocV)} of voc, usual for {typical.Name} panels whose power is {Ratio(fillFactor)} of voc × isc";
-        return new(Sourced.Given(powerW), Sourced.Assumed(voltageV, why), Sourced.Assumed(powerW / voltageV, $"power / vmp, where vmp is assumed to be {Figure(voltageV)} V"));
+        return new(Sourced.Given(powerW), Sourced.Assumed(voltageV, why), Sourced.Assumed(powerW / voltageV, $"power over the vmp assumed, {Computed(voltageV)} V"));
     }
 }

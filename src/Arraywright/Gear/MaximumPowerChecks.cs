@@ -17,6 +17,8 @@ internal static class MaximumPowerChecks
     /// <summary>More than any single panel on sale, W: 700 to 760 W is the largest in print.</summary>
     private const double LargestPanelW = 1000;
 
+    private const string UnlessThinFilm = " If the panel is thin film, say so with technology.";
+
     /// <summary>Finds what the label lacks.</summary>
     /// <param name="label">As printed, so that a figure refused elsewhere does not count as missing.</param>
     /// <param name="doubts">Where the findings go.</param>
@@ -40,14 +42,14 @@ internal static class MaximumPowerChecks
     }
 
     /// <summary>Holds the figures that are there against each other, the fill factor last and only when nothing nearer is wrong.</summary>
-    public static void CheckConsistent(PanelLabel label, TypicalFigures typical, LabelDoubts doubts)
+    /// <returns>The label without the voc or isc that was refused, so that later checks do not blame others for it.</returns>
+    public static PanelLabel Consistent(PanelLabel label, TypicalFigures typical, LabelDoubts doubts)
     {
         if (MaximumPower.Of(label, typical) is not { } maximum)
         {
-            return;
+            return label;
         }
 
-        string unlessThinFilm = label.Technology is null ? " If the panel is thin film, say so with technology." : "";
         Judgement volts = Compare(new("vmp", "power / imp", maximum.VoltageV, "voc", label.OpenCircuitV, "V", typical.UsualVoltageRatio));
         Judgement amps = Compare(new("imp", "power / vmp", maximum.CurrentA, "isc", label.ShortCircuitA, "A", typical.UsualCurrentRatio));
         Judgement worst = Worse(volts, amps);
@@ -63,27 +65,39 @@ internal static class MaximumPowerChecks
 
         if (maximum.PowerW.Value > LargestPanelW)
         {
-            doubts.Question("power", $"power is {Figure(maximum.PowerW.Value)} W; no single panel on sale has over {LargestPanelW} W. Is it the power of several?");
+            doubts.Question("power", $"power is {Computed(maximum.PowerW.Value)} W; no single panel on sale has over {LargestPanelW} W. Is it the power of several?");
         }
 
-        Judgement Compare(Pair pair) => CheckPair(pair, typical.Name, unlessThinFilm, doubts);
+        return label with
+        {
+            OpenCircuitV = volts == Judgement.Refused ? null : label.OpenCircuitV,
+            ShortCircuitA = amps == Judgement.Refused ? null : label.ShortCircuitA,
+        };
+
+        Judgement Compare(Pair pair) => CheckPair(pair, typical.Name, label.Technology is null, doubts);
 
         void CheckFillFactor(double fillFactor, Judgement sofar)
         {
             string field = label.MaximumPowerV is null || label.MaximumPowerA is null ? "power" : "voc";
-            string says = $"the maximum power is {Ratio(fillFactor)} of voc × isc (the fill factor); {typical.Name} panels have";
+            string guess = fillFactor switch
+            {
+                > 0.97 and < 1.03 => " Was the power made of voc × isc?",
+                _ when label.Technology is null && fillFactor < typical.FillFactor.Usual.Low => UnlessThinFilm,
+                _ => Lost(fillFactor),
+            };
+            string message = $"the maximum power is {Ratio(fillFactor)} of voc × isc (the fill factor); {typical.Name} panels have {Range(typical.FillFactor.Usual)}. Check voc, isc and the power.{guess}";
             if (!typical.FillFactor.Possible.Holds(fillFactor))
             {
-                doubts.Refuse(field, $"{says} {Range(typical.FillFactor.Usual)}. Check voc, isc and the power.{unlessThinFilm}");
+                doubts.Refuse(field, message);
             }
             else if (sofar == Judgement.Fine && !typical.FillFactor.Usual.Holds(fillFactor))
             {
-                doubts.Question(field, $"{says} {Range(typical.FillFactor.Usual)}. Check voc, isc and the power.{unlessThinFilm}");
+                doubts.Question(field, message);
             }
         }
     }
 
-    private static Judgement CheckPair(Pair pair, string technology, string unlessThinFilm, LabelDoubts doubts)
+    private static Judgement CheckPair(Pair pair, string technology, bool mayBeThinFilm, LabelDoubts doubts)
     {
         if (pair.Highest is not { } highest || pair.AtPower.Origin == Origin.Assumed)
         {
@@ -94,7 +108,7 @@ internal static class MaximumPowerChecks
         double ratio = atPower / highest;
         string low = pair.AtPower.Origin == Origin.Given ? pair.Low : $"{pair.Low} ({pair.Derivation})";
         string field = pair.AtPower.Origin == Origin.Given ? pair.Low : "power";
-        string says = $"{low} is {Figure(atPower)} {pair.Unit}, {Ratio(ratio)} of {pair.High} {Figure(highest)} {pair.Unit}";
+        string says = $"{low} is {Computed(atPower)} {pair.Unit}, {Ratio(ratio)} of {pair.High} {Figure(highest)} {pair.Unit}";
         if (ratio == 1)
         {
             doubts.Refuse(field, $"{low} and {pair.High} are both {Figure(highest)} {pair.Unit}, but maximum power lies below {pair.High}. Was {pair.High} typed into {pair.Low}?");
@@ -104,7 +118,7 @@ internal static class MaximumPowerChecks
         if (ratio > 1)
         {
             string guess = pair.Usual.Holds(1 / ratio) ? " The two look swapped." : Lost(ratio);
-            doubts.Refuse(field, $"{low} {Figure(atPower)} {pair.Unit} is above {pair.High} {Figure(highest)} {pair.Unit}, which no panel can do.{guess}");
+            doubts.Refuse(field, $"{low} {Computed(atPower)} {pair.Unit} is above {pair.High} {Figure(highest)} {pair.Unit}, which no panel can do.{guess}");
             return Judgement.Refused;
         }
 
@@ -116,7 +130,8 @@ internal static class MaximumPowerChecks
 
         if (!pair.Usual.Holds(ratio))
         {
-            doubts.Question(field, $"{says}; {technology} panels have {Range(pair.Usual)}.{unlessThinFilm}");
+            string unless = mayBeThinFilm && ratio < pair.Usual.Low ? UnlessThinFilm : "";
+            doubts.Question(field, $"{says}; {technology} panels have {Range(pair.Usual)}.{unless}");
             return Judgement.Questioned;
         }
 

@@ -10,14 +10,14 @@ public static class PanelAssumptions
     public static IReadOnlyList<Assumption> Of(Panel panel)
     {
         List<Assumption> assumed = [];
-        Add("power", panel.PowerW, Figure(Tenth(panel.PowerW.Value)) + " W", "");
-        Add("vmp", panel.MaximumPowerV, Figure(Tenth(panel.MaximumPowerV.Value)) + " V", "If it is 5 % off, imp is 5 % off the other way and the power stays.");
-        Add("imp", panel.MaximumPowerA, Figure(Math.Round(panel.MaximumPowerA.Value, 2)) + " A", "If it is 5 % off, vmp is 5 % off the other way and the power stays.");
+        Add("power", panel.PowerW, Computed(panel.PowerW.Value) + " W", "");
+        Add("vmp", panel.MaximumPowerV, Computed(panel.MaximumPowerV.Value) + " V", "If it is 5 % off, imp is 5 % off the other way and the power stays.");
+        Add("imp", panel.MaximumPowerA, Computed(panel.MaximumPowerA.Value) + " A", "If it is 5 % off, vmp is 5 % off the other way and the power stays.");
         Add("voc_temperature", panel.OpenCircuitPerK, PercentPerK(panel.OpenCircuitPerK.Value), IfVoltageIsOff(panel));
         Add("isc_temperature", panel.ShortCircuitPerK, PercentPerK(panel.ShortCircuitPerK.Value), "If it is 0.02 %/K off, a panel 40 K hotter gives 0.8 % more or less current.");
         Add("cells", panel.Cells, panel.Cells.Value.ToString(), "Hardly anything rests on it: the curve is fitted to the label.");
         Add("bypass_diodes", panel.BypassDiodes, panel.BypassDiodes.Value.ToString(), "It counts only where shade falls on part of a panel or panels in series are unequal.");
-        Add("tolerance", panel.ToleranceFraction, Figure(panel.ToleranceFraction.Value * 100) + " %", $"Each 1 % adds {Figure(Math.Round(panel.OpenCircuitV / 100, 2))} V a panel to the volts held against the limit.");
+        Add("tolerance", panel.ToleranceFraction, Figure(panel.ToleranceFraction.Value * 100) + " %", $"Each 1 % adds {Computed(panel.OpenCircuitV / 100)} V a panel to the volts held against the limit.");
         Add("technology", panel.Technology, TypicalFigures.Of(panel.Technology.Value).Name, "It chooses the typical figures and moves nothing that the label states.");
         return assumed;
 
@@ -32,9 +32,7 @@ public static class PanelAssumptions
     }
 
     private static string IfVoltageIsOff(Panel panel) =>
-        $"If it is 0.05 %/K off, a panel 40 K hotter or colder has 2 % ({Figure(Math.Round(panel.OpenCircuitV * 0.02, 2))} V) more or less; the cold-voltage limit does not rest on it.";
+        $"If it is 0.05 %/K off, a panel 40 K hotter or colder has 2 % ({Computed(panel.OpenCircuitV * 0.02)} V) more or less; the cold-voltage limit does not rest on it.";
 
     private static string Sentence(string? why) => string.IsNullOrEmpty(why) ? "" : $"{char.ToUpperInvariant(why[0])}{why[1..]}.";
-
-    private static double Tenth(double value) => Math.Round(value, 1);
 }

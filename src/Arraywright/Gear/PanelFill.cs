@@ -41,7 +41,7 @@ internal static class PanelFill
 
     private static Sourced<double> Coefficient(double? given, double typicalPerK, TypicalFigures typical) => given is { } perK
         ? Sourced.Given(perK)
-        : Sourced.Assumed(typicalPerK, $"middle of what {typical.Name} datasheets say");
+        : Sourced.Assumed(typicalPerK, $"the middle of what datasheets of {typical.Name} panels say");
 
     private static Sourced<int> Cells(int? given, double vocV, TypicalFigures typical)
     {
@@ -52,7 +52,7 @@ internal static class PanelFill
 
         foreach (int count in UsualCellCounts)
         {
-            if (!typical.IsThinFilm && typical.CellV.Likely.Holds(vocV / count))
+            if (typical.CellV.Likely?.Holds(vocV / count) == true)
             {
                 return Sourced.Assumed(count, $"a usual count; {Figure(vocV)} V is then {Ratio(vocV / count)} V a cell, as {typical.Name} cells have");
             }

@@ -15,9 +15,9 @@ public static class PanelReader
         TypicalFigures typical = TypicalFigures.Of(label.Technology ?? Technology.CrystallineSilicon);
         MaximumPowerChecks.CheckComplete(label, doubts);
         PanelLabel usable = FigureChecks.Usable(label, doubts);
-        MaximumPowerChecks.CheckConsistent(usable, typical, doubts);
-        CoefficientChecks.Check(usable, typical, doubts);
-        BuildChecks.Check(usable, typical, doubts);
+        PanelLabel trusted = MaximumPowerChecks.Consistent(usable, typical, doubts);
+        CoefficientChecks.Check(trusted, typical, doubts);
+        BuildChecks.Check(trusted, typical, doubts);
         return (doubts.AnyRefused ? null : PanelFill.Fill(usable, typical), doubts.All);
     }
 }

@@ -23,8 +23,8 @@ internal sealed record TypicalFigures
     /// <summary>Usual change of power, 1/K.</summary>
     public required Band UsualPowerPerK { get; init; }
 
-    /// <summary>Open-circuit voltage of one cell, V: typical, where a guess at the cell count should land, usual, possible.</summary>
-    public required (double Typical, Band Likely, Band Usual, Band Possible) CellV { get; init; }
+    /// <summary>Open-circuit voltage of one cell, V: typical; where one of the customary cell counts should land, null where there are none; usual; possible.</summary>
+    public required (double Typical, Band? Likely, Band Usual, Band Possible) CellV { get; init; }
 
     /// <summary>Voltage at maximum power over open-circuit voltage, usual.</summary>
     public required Band UsualVoltageRatio { get; init; }
@@ -38,7 +38,7 @@ internal sealed record TypicalFigures
     /// <summary>Of what the fill factor lacks to 1, the share that lies in the voltage: 1 − Vmp/Voc = share × (1 − fill factor).</summary>
     public required double VoltageShare { get; init; }
 
-    /// <summary>True for films on glass or foil, which come without the bypass diodes and cell counts of crystalline panels.</summary>
+    /// <summary>True for films on glass or foil, which behave unlike crystalline panels in heat and come without their bypass diodes.</summary>
     public bool IsThinFilm { get; init; }
 
     /// <summary>The figures of a technology.</summary>
@@ -47,7 +47,7 @@ internal sealed record TypicalFigures
         Technology.MonoPerc => Crystalline("PERC") with
         {
             OpenCircuitPerK = (-0.0028, new(-0.0040, -0.0022)),
-            CellV = (0.675, new(0.63, 0.72), new(0.59, 0.74), CrystallineCellV),
+            CellV = (0.675, new(0.62, 0.72), new(0.59, 0.74), CrystallineCellV),
         },
         Technology.Multicrystalline => Crystalline("multicrystalline") with
         {
@@ -102,7 +102,7 @@ internal sealed record TypicalFigures
         OpenCircuitPerK = (-0.0026, new(-0.0036, -0.0018)),
         ShortCircuitPerK = (0.0004, new(0, 0.0010)),
         UsualPowerPerK = new(-0.0042, -0.0020),
-        CellV = (0.83, new(0.83, 0.83), new(0.70, 0.95), new(0.50, 1.10)),
+        CellV = (0.83, null, new(0.70, 0.95), new(0.50, 1.10)),
         UsualVoltageRatio = new(0.68, 0.88),
         UsualCurrentRatio = new(0.80, 0.97),
         FillFactor = (new(0.56, 0.82), new(0.40, 0.86)),
@@ -114,9 +114,9 @@ internal sealed record TypicalFigures
     {
         Name = "CIGS",
         OpenCircuitPerK = (-0.0029, new(-0.0042, -0.0020)),
-        ShortCircuitPerK = (0.00025, new(0, 0.0010)),
+        ShortCircuitPerK = (0.00025, new(0, 0.0008)),
         UsualPowerPerK = new(-0.0055, -0.0022),
-        CellV = (0.63, new(0.63, 0.63), new(0.46, 0.78), new(0.35, 0.90)),
+        CellV = (0.63, null, new(0.46, 0.78), new(0.35, 0.90)),
         UsualVoltageRatio = new(0.66, 0.87),
         UsualCurrentRatio = new(0.78, 0.97),
         FillFactor = (new(0.53, 0.80), new(0.40, 0.84)),
@@ -131,7 +131,7 @@ internal sealed record TypicalFigures
         OpenCircuitPerK = (-0.0032, new(-0.0046, -0.0020)),
         ShortCircuitPerK = (0.0008, new(0, 0.0015)),
         UsualPowerPerK = new(-0.0042, -0.0012),
-        CellV = (0.87, new(0.87, 0.87), new(0.75, 2.45), new(0.50, 2.80)),
+        CellV = (0.87, null, new(0.75, 2.45), new(0.50, 2.80)),
         UsualVoltageRatio = new(0.60, 0.84),
         UsualCurrentRatio = new(0.72, 0.93),
         FillFactor = (new(0.47, 0.75), new(0.35, 0.80)),
