@@ -26,7 +26,7 @@ internal static class BatteryReader
     }
 
     /// <summary>The name under which a filled-in figure of a battery is listed.</summary>
-    public static string AssumedName(string owner, QuantityKey key) => $"{owner}: battery {key.Name}";
+    public static string AssumedName(string owner, QuantityKey key) => $"{owner} battery {key.Name}";
 
     private static double Or(Fields fields, QuantityKey key, double otherwise, string owner, string why, List<Assumption> assumed)
     {

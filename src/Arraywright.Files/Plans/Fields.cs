@@ -15,21 +15,23 @@ internal sealed class Fields
     {
         _mapping = mapping;
         Faults = faults;
+        HashSet<string>? mistyped = null;
         foreach (YamlEntry entry in mapping.Entries)
         {
             if (section.Find(entry.Key.Text) is not null)
             {
                 _entries.Add(entry.Key.Text, entry);
             }
-            else
+            else if (UnknownKey.Add(entry.Key, section, faults) is { } meant)
             {
-                UnknownKey.Add(entry.Key, section, faults);
+                (mistyped ??= []).Add(meant);
             }
         }
 
         foreach (PlanKey key in section.Keys)
         {
-            if (key.Required && !_entries.ContainsKey(key.Name) && !faults.BrokeOff)
+            // What was only mistyped is reported as that, not as missing too.
+            if (key.Required && !_entries.ContainsKey(key.Name) && mistyped?.Contains(key.Name) != true && !faults.BrokeOff)
             {
                 faults.Add(mapping, $"{section.Title} without \"{key.Name}\"", $"\"{key.Name}\", {key.Expected}", Decapitalised(key.About));
             }

@@ -25,7 +25,7 @@ internal static class LimitReader
         string? note = group.Text(LimitKeys.Note);
         if (kind == EvidenceKind.None && exceed > 0)
         {
-            assumed.Add(new Assumption($"{owner}: {key.Name} above its figure", "0 %", "The plan allows more but names nobody who says so. With evidence the answer may change."));
+            assumed.Add(new Assumption($"{owner} {key.Name} above its figure", "0 %", "The plan allows more but names nobody who says so. With evidence the answer may change."));
         }
 
         return figure is { } known ? new Limit(known, new Evidence(kind, exceed, note)) : null;

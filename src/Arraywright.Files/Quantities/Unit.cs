@@ -69,6 +69,7 @@ internal sealed record Unit(string Symbol, int Shift = 0, Scale Scale = Scale.De
             Scale.Opposite => -value,
             _ => value,
         };
+        value += 0.0; // Turns −0 into 0, which is written and compared the same everywhere.
         return double.IsFinite(value);
     }
 

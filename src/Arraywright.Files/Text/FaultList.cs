@@ -10,6 +10,9 @@ internal sealed class FaultList(string file)
 
     public int Count { get; private set; }
 
+    /// <summary>True when no further fault is kept, so that none need be worked out.</summary>
+    public bool IsFull => Count > Most;
+
     /// <summary>True once reading broke off midway: what is missing may stand in the part not read, so it is not called missing.</summary>
     public bool BrokeOff { get; set; }
 
@@ -28,6 +31,11 @@ internal sealed class FaultList(string file)
     /// <summary>All faults by line and column; of two at one place, the one found first.</summary>
     public IReadOnlyList<Fault> InFileOrder()
     {
+        if (Count == 0)
+        {
+            return [];
+        }
+
         Fault[] ordered = [.. _faults.OrderBy(static fault => fault.Line).ThenBy(static fault => fault.Column)];
         return Count <= Most
             ? ordered

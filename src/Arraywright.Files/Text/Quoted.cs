@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Arraywright.Files.Text;
@@ -13,7 +14,7 @@ internal static class Quoted
         StringBuilder shown = new("\"");
         foreach (char letter in text.Length <= Longest ? text : text.AsSpan(0, Longest))
         {
-            shown.Append(char.IsControl(letter) || char.IsSurrogate(letter) ? '\uFFFD' : letter);
+            shown.Append(char.GetUnicodeCategory(letter) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate ? '\uFFFD' : letter);
         }
 
         return shown.Append(text.Length <= Longest ? "\"" : "…\"").ToString();

@@ -208,10 +208,10 @@ internal sealed class YamlTreeReader(string text, FaultList faults)
         {
             YamlTrouble.Add(trouble, text, _openBrackets, faults);
         }
-        catch (InvalidOperationException)
+        catch (Exception trouble) when (trouble is InvalidOperationException or ArgumentException)
         {
-            // The parser gives up this way on a bracket that is still open where a line begins anew at the left.
-            YamlTrouble.AddOpenBracket(_openBrackets, faults);
+            // The parser gives up these ways, without a place, on a bracket still open where a line begins anew at the left, and on odd tags.
+            YamlTrouble.AddWithoutPlace(_parser.Current, _openBrackets, faults);
         }
 
         faults.BrokeOff = true;

@@ -1,5 +1,6 @@
 using Arraywright.Files.Text;
 using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
 
 namespace Arraywright.Files.Yaml;
 
@@ -14,19 +15,28 @@ internal static class YamlTrouble
         faults.Add(line, column, there.Length == 0 ? "the end of the line" : Quoted.Text(there), expected, hint);
     }
 
-    public static void AddOpenBracket(List<YamlNode> openBrackets, FaultList faults)
+    /// <param name="last">What was read last; null at the beginning.</param>
+    /// <param name="openBrackets">Brackets still open, the innermost last.</param>
+    /// <param name="faults">Where the fault goes.</param>
+    public static void AddWithoutPlace(ParsingEvent? last, List<YamlNode> openBrackets, FaultList faults)
     {
-        (int line, int column) = openBrackets.Count == 0 ? (1, 1) : (openBrackets[^1].Line, openBrackets[^1].Column);
-        faults.Add(line, column, "an opening bracket without its end", "a closing bracket, \"]\" or \"}\"", "close it before the next key");
+        if (openBrackets.Count > 0)
+        {
+            faults.Add(openBrackets[^1], "an opening bracket without its end", "a closing bracket, \"]\" or \"}\"", "close it before the next key");
+            return;
+        }
+
+        int line = Math.Max(1, (int)(last?.End.Line ?? 1)), column = Math.Max(1, (int)(last?.End.Column ?? 1));
+        faults.Add(line, column, "something that is not YAML from here on", "\"key: value\"", "put text that begins with a special character in quotes");
     }
 
     private static (string Expected, string Hint) Explain(string message, string there, List<YamlNode> openBrackets)
     {
         if (message.Contains("quoted scalar", StringComparison.Ordinal))
         {
-            return message.Contains("escape", StringComparison.Ordinal)
-                ? ("text in quotes", "a backslash means something special in double quotes; use single quotes")
-                : ("text in quotes with a closing quotation mark", "close the quotes on the same line");
+            return message.Contains("unexpected", StringComparison.Ordinal) || message.Contains("indentation", StringComparison.Ordinal)
+                ? ("text in quotes with a closing quotation mark", "close the quotes on the same line")
+                : ("text in quotes", "a backslash means something special in double quotes; use single quotes");
         }
 
         if (openBrackets.Count > 0)
