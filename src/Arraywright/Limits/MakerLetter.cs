@@ -65,6 +65,8 @@ public static class MakerLetter
         .Append(LetterText.Paragraph("A short written answer by number is all we need. We will not connect them before we have it. Thank you for your time."))
         .ToString();
 
+    private static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
+
     private static string OfUnit(RuleContext context) => context.Unit is { } unit ? $" of the unit we call \"{unit.Name}\"" : "";
 
     private static string Stated(DcInput input)
@@ -90,7 +92,7 @@ public static class MakerLetter
         double restV = LabelSums.OpenCircuitV(context.Wiring, context.Stock);
         double coldV = ColdVoltage.Of(context);
         return new StringBuilder()
-            .Append(LetterText.Paragraph($"The array: {wiringText} ( + in series, | side by side), {context.Wiring.Panels.Count()} panels in {context.Wiring.Strings.Length} string(s). From their labels, at 1000 W/m² and cells at 25 °C:"))
+            .Append(LetterText.Paragraph($"The array: {wiringText} ( + in series, | side by side), {Count(context.Wiring.Panels.Count(), "panel")} in {Count(context.Wiring.Strings.Length, "string")}. From their labels, at 1000 W/m² and cells at 25 °C:"))
             .Append('\n')
             .Append($"   open-circuit voltage      {Figures.Result(restV, "V")}\n")
             .Append($"   the same, coldest morning {Figures.Result(coldV, context.Input.MaxVoltageV, "V")} (cells at {Figures.Celsius(context.Temperatures.ColdestCellC.Value)})\n")

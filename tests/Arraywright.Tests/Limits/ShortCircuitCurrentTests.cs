@@ -76,7 +76,7 @@ public sealed class ShortCircuitCurrentTests
         Panel small = Shed with { Name = "small", ShortCircuitA = 5.1 };
         Finding finding = Side(Row(Side(One("small"), One("small")), One("shed-120")), One("shed-120")).On(Bare with { RatedCurrent = Limit(20) }, Shed, small).Says("short_circuit_current");
         Assert.Equal(16.92, finding.Value, 1e-9);
-        Assert.StartsWith("String 1 offers 10.2 A (60 %), string 2 offers 6.72 A (40 %).", finding.Note, StringComparison.Ordinal);
+        Assert.StartsWith("Shares: string 1 10.2 A (60 %), string 2 6.72 A (40 %).", finding.Note, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -15,7 +15,8 @@ public sealed class UnequalTests
         // (18.9 − 17) / 18.9 = 10.05 %. Apart 18.9 × 6.35 + 17 × 6 = 120.015 + 102 = 222.015 W; together 17 × 12.35 = 209.95 W; cost 12.065 W.
         Finding finding = Side(One("shed-120"), One("low")).On(Input(60), Shed, Low).Says("unequal_strings");
         Assert.Equal(10.0529, finding.Value, 1e-4);
-        Assert.Equal((Level.Go, 5.0, "%"), (finding.Level, finding.Limit, finding.Unit));
+        Assert.Equal((Level.Go, null, "%"), (finding.Level, finding.Limit, finding.Unit));
+        Assert.Equal("(18.9 V - 17.0 V) / 18.9 V = 10.1 %; up to 5 % costs next to nothing", finding.Working);
         Assert.Equal("Apart the strings would give 222 W, together 210 W: 12 W is the cost.", finding.Note);
     }
 

@@ -45,7 +45,7 @@ internal sealed class ShortCircuitCurrentRule : IRule
         double[] strings = [.. context.Wiring.Strings.Select(part => LabelSums.ShortCircuitA(part, context.Stock))];
         return strings.Distinct().Count() < 2
             ? null
-            : string.Join(", ", strings.Select((stringA, index) => $"string {index + 1} offers {Figures.Label(stringA, "A")} ({Figures.Percent(Math.Round(stringA / offeredA, 2))})")) + ".";
+            : $"Shares: {string.Join(", ", strings.Select((stringA, index) => $"string {index + 1} {Figures.Label(stringA, "A")} ({Figures.Percent(Math.Round(stringA / offeredA, 2))})"))}.";
     }
 
     /// <summary>A string of unequal panels counts with its largest: say what its smallest is.</summary>
@@ -68,6 +68,6 @@ internal sealed class ShortCircuitCurrentRule : IRule
     private static string? Join(params string?[] sentences)
     {
         string text = string.Join(" ", sentences.OfType<string>());
-        return text.Length == 0 ? null : char.ToUpperInvariant(text[0]) + text[1..];
+        return text.Length == 0 ? null : text;
     }
 }

@@ -35,9 +35,9 @@ internal sealed class UnequalSeriesRule : IRule
             "How far apart the best currents of panels in series are",
             Level.Go,
             worst.ApartPercent,
-            CloseEnoughPercent,
+            null,
             "%",
-            $"({Figures.Result(worst.HighestA, "A")} - {Figures.Result(worst.LowestA, "A")}) / {Figures.Result(worst.HighestA, "A")} = {Figures.Result(worst.ApartPercent, CloseEnoughPercent, "%")}",
+            $"({Figures.Result(worst.HighestA, "A")} - {Figures.Result(worst.LowestA, "A")}) / {Figures.Result(worst.HighestA, "A")} = {Figures.Result(worst.ApartPercent, CloseEnoughPercent, "%")}; up to {CloseEnoughPercent} % costs next to nothing",
             Card.Source,
             $"Each alone they would give {Figures.Result(uneven.Sum(joined => joined.ApartW), "W")}, in series {Figures.Result(uneven.Sum(joined => joined.TogetherW), "W")}: {Figures.Result(uneven.Sum(joined => joined.CostW), "W")} is the cost.");
     }

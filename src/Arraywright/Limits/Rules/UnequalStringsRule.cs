@@ -39,9 +39,9 @@ internal sealed class UnequalStringsRule : IRule
             "How far apart the strings' best voltages are",
             Level.Go,
             apartPercent,
-            CloseEnoughPercent,
+            null,
             "%",
-            $"({Figures.Result(highestV, "V")} - {Figures.Result(lowestV, "V")}) / {Figures.Result(highestV, "V")} = {Figures.Result(apartPercent, CloseEnoughPercent, "%")}",
+            $"({Figures.Result(highestV, "V")} - {Figures.Result(lowestV, "V")}) / {Figures.Result(highestV, "V")} = {Figures.Result(apartPercent, CloseEnoughPercent, "%")}; up to {CloseEnoughPercent} % costs next to nothing",
             Card.Source,
             $"Apart the strings would give {Figures.Result(apartW, "W")}, together {Figures.Result(togetherW, "W")}: {Figures.Result(Math.Max(0, apartW - togetherW), "W")} is the cost. {FedBackwards(context, strings)}".TrimEnd());
     }
