@@ -1,6 +1,7 @@
 using Arraywright.Electrical;
 using Arraywright.Gear;
 using Arraywright.Limits;
+using Arraywright.Limits.Rules;
 using static Arraywright.Testing.LimitsScene;
 
 namespace Arraywright.Tests.Limits;
@@ -81,12 +82,17 @@ public sealed class BackFeedTests
         Assert.Equal(Level.Go, finding.Level);
     }
 
-    [Fact]
-    public void A_strings_fuse_does_not_hold_back_what_its_own_block_feeds()
+    [Theory]
+    [InlineData(45, Level.Go)]
+    [InlineData(40, Level.Stop)]
+    public void A_strings_fuse_does_not_hold_back_what_its_own_block_feeds(double ratingA, Level level)
     {
-        // Rating 20 A, block mate 1.25 × 10 = 12.5 A leaves 7.5 A for a string fuse that must be above 1.5 × 20 A: none fits.
-        Wiring wiring = Side(Row(Side(One("ten"), One("ten")), One("ten")), Row(2, "ten"));
-        Assert.Equal(Level.Stop, wiring.On(Input(90), Ten with { MaxSeriesFuseA = 20 }).Says("back_feed").Level);
+        // Three strings with a block of two, 20 A each: 1.25 × (40 + 10) = 62.5 A, so fuses: above 1.5 × 20 = 30 A, that is 32 A.
+        // The mate's 1.25 × 10 = 12.5 A comes past the fuse: 45 − 12.5 = 32.5 A bears 32 A, 40 − 12.5 = 27.5 A does not.
+        Wiring block = Row(Side(One("ten"), One("ten")), One("ten"));
+        Finding finding = Side(block, block, block).On(Input(90), Ten with { MaxSeriesFuseA = ratingA }).Says("back_feed");
+        Assert.Equal(62.5, finding.Value, 1e-12);
+        Assert.Equal(level, finding.Level);
     }
 
     [Fact]
@@ -95,5 +101,25 @@ public sealed class BackFeedTests
         // 1.25 × 10 = 12.5 A under 15 A.
         Finding finding = Row(Side(One("ten"), One("ten")), One("ten")).On(Input(90), Ten with { MaxSeriesFuseA = 15 }).Says("back_feed");
         Assert.Equal((Level.Go, 12.5), (finding.Level, finding.Value));
+    }
+
+    [Fact]
+    public void A_silent_small_panel_in_a_block_is_asked_about_and_no_string_fuse_is_offered()
+    {
+        // 12.5 A from its mate of 10 A, in one string only: a string fuse would not hold that back.
+        Panel small = Shed with { Name = "small", ShortCircuitA = 2, MaxSeriesFuseA = null };
+        Finding finding = Row(Side(One("ten"), One("small")), One("ten")).On(Input(90), Ten, small).Says("back_feed");
+        Assert.Equal(Level.Ask, finding.Level);
+        Assert.DoesNotContain("gPV", finding.Note, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0.4, null)]
+    [InlineData(0.5, 1.0)]
+    [InlineData(30, null)]
+    public void No_fuse_is_named_outside_the_window(double shortCircuitA, double? sizeA)
+    {
+        // 0.4 A: 0.6 to 0.96 A holds no size; 0.5 A: 0.75 to 1.2 A holds 1 A; 30 A: above 45 A there is none.
+        Assert.Equal(sizeA, StringFuse.For(shortCircuitA, double.PositiveInfinity));
     }
 }

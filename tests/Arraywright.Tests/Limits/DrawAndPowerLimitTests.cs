@@ -86,6 +86,10 @@ public sealed class DrawAndPowerLimitTests
         Assert.Equal(Level.Go, (context with { Input = Input(60) with { RatedCurrent = Limit(20) } }).Says("power_limit").Level);
     }
 
+    [Fact]
+    public void A_power_stated_for_the_whole_unit_is_judged_there() =>
+        Assert.Equal(Level.Go, (On(Input(60)) with { Unit = new ChargingUnit("barn", Limit(600), null) }).Says("power_limit").Level);
+
     [Theory]
     [InlineData(600, EvidenceKind.None, Level.Go)]
     [InlineData(599, EvidenceKind.None, Level.Ask)]

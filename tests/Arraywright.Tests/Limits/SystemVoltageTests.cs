@@ -50,4 +50,13 @@ public sealed class SystemVoltageTests
         Assert.Null(finding.Limit);
         Assert.Contains("tall gives no system voltage", finding.Note, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_string_to_ask_about_goes_before_one_with_less_room()
+    {
+        // 165 V with no label figure, beside 25.6 V against 26 V.
+        Finding finding = Side(Row(3, "tall"), One("shed-120")).On(Input(500), Tall with { MaxSystemVoltageV = null }, Shed with { MaxSystemVoltageV = 26 }).Coldest(-15).Says("system_voltage");
+        Assert.Equal(Level.Ask, finding.Level);
+        Assert.Equal(165, finding.Value, 1e-9);
+    }
 }

@@ -52,4 +52,13 @@ public sealed class UnequalTests
         Panel half = Shed with { Name = "half", MaximumPowerA = Sourced.Given(3.175) };
         Assert.Empty(Row(Side(One("half"), One("half")), One("shed-120")).On(Input(60), Shed, half).All("unequal_series"));
     }
+
+    [Fact]
+    public void Unequal_panels_in_series_inside_a_block_are_found()
+    {
+        // Two rows of 18.9 + 17 V at 6 A side by side give 12 A, as the panel after them does. Apart 2 × 222.015 W, in series 2 × 215.4 W.
+        Panel wide = Shed with { Name = "wide", MaximumPowerA = Sourced.Given(12.0) };
+        Finding finding = Row(Side(Row(One("shed-120"), One("low")), Row(One("shed-120"), One("low"))), One("wide")).On(Input(90), Shed, Low, wide).Says("unequal_series");
+        Assert.Equal("Each alone they would give 444 W, in series 431 W: 13 W is the cost.", finding.Note);
+    }
 }

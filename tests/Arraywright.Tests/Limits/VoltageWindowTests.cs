@@ -87,4 +87,15 @@ public sealed class VoltageWindowTests
         Finding finding = Track(12, 45).Says("tracking_window");
         Assert.Contains("rests at 51.0 V, above the window but within the highest voltage", finding.Note, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void The_lowest_string_counts_for_starting()
+    {
+        // One panel, 22.9 × 0.949 × 0.9 = 19.55889 V hot and dim, beside two.
+        RuleContext context = Side(Row(2, "shed-120"), One("shed-120")).On(Input(60) with { StartVoltageV = 30 })
+            .Circuit(circuit => circuit with { OpenCircuitV = (_, conditions) => OpenCircuit(conditions) });
+        Finding finding = context.Says("start_voltage");
+        Assert.Equal(19.55889, finding.Value, 1e-9);
+        Assert.Equal(Level.Go, finding.Level);
+    }
 }
