@@ -1,6 +1,6 @@
-using Arraywright.Planning;
 using System.CommandLine;
 using System.Globalization;
+using Arraywright.Planning;
 
 namespace Arraywright.Cli;
 

@@ -1,7 +1,7 @@
-using Arraywright.Planning;
 using System.CommandLine;
 using Arraywright.Files;
 using Arraywright.Limits;
+using Arraywright.Planning;
 
 namespace Arraywright.Cli.Verbs;
 

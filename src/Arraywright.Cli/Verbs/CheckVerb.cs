@@ -1,5 +1,5 @@
-using Arraywright.Planning;
 using System.CommandLine;
+using Arraywright.Planning;
 
 namespace Arraywright.Cli.Verbs;
 

@@ -1,7 +1,7 @@
-using Arraywright.Planning;
 using System.CommandLine;
 using Arraywright.Electrical;
 using Arraywright.Files;
+using Arraywright.Planning;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;

@@ -1,6 +1,6 @@
-using Arraywright.Planning;
 using System.CommandLine;
 using Arraywright.Files;
+using Arraywright.Planning;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
