@@ -16,12 +16,17 @@ public static class WiringSearch
         problem = problem with { Stocks = [.. problem.Stocks.OrderByDescending(stock => stock.LabelPowerW)] };
         var pile = new Pile([.. problem.Stocks.Select(stock => stock.Count)]);
         var catalog = new StringCatalog(problem, pile, int.MaxValue);
+        if (catalog.Rows.Count == 0)
+        {
+            return NothingFits(problem);
+        }
+
         var proof = new Proof(problem, options, catalog, progress, cancellation);
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
         double gap = boundW <= bestW * (1 + Shortlist.Resolution) ? 0 : (boundW / bestW) - 1;
         var report = new SearchReport(
-            problem.Family == WiringFamily.Strings ? "strings" : "strings of panels and side-by-side blocks",
+            Name(problem.Family),
             WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length),
             proof.CountFeasible(),
             boundW,
@@ -29,4 +34,12 @@ public static class WiringSearch
             gap == 0);
         return new SearchOutcome(ranked, report, proof.Nodes);
     }
+
+    /// <summary>Not even one panel alone keeps under the voltage of an input: proved without a search.</summary>
+    private static SearchOutcome NothingFits(SearchProblem problem) => new(
+        [],
+        new SearchReport(Name(problem.Family), WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length), 0, 0, 0, true),
+        0);
+
+    private static string Name(WiringFamily family) => family == WiringFamily.Strings ? "strings" : "strings of panels and side-by-side blocks";
 }
