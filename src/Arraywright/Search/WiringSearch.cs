@@ -27,6 +27,6 @@ public static class WiringSearch
             boundW,
             gap * 100,
             gap == 0);
-        return new SearchOutcome(ranked, report, proof.Nodes);
+        return new SearchOutcome(Ranking.Of(ranked, options), report, proof.Nodes);
     }
 }
