@@ -70,6 +70,6 @@ public sealed record Design
     /// <summary>Where the watts go, under the conditions of the operating points.</summary>
     public required ImmutableArray<LossStep> Losses { get; init; }
 
-    /// <summary>The worst of its assignments.</summary>
-    public Level Verdict => Assignments.Max(assignment => assignment.Verdict);
+    /// <summary>The worst of its assignments; stop where nothing at all is connected, since that is no answer to go with.</summary>
+    public Level Verdict => Assignments.All(assignment => assignment.Wiring is null) ? Level.Stop : Assignments.Max(assignment => assignment.Verdict);
 }

@@ -1,16 +1,8 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical.Solving;
+using static Arraywright.Electrical.Solving.HillFinder;
 
 namespace Arraywright.Electrical;
-
-/// <summary>A point of an array's curve.</summary>
-/// <param name="VoltageV">Volts at the terminals.</param>
-/// <param name="CurrentA">Amps delivered.</param>
-public readonly record struct CurvePoint(double VoltageV, double CurrentA)
-{
-    /// <summary>Watts delivered.</summary>
-    public double PowerW => VoltageV * CurrentA;
-}
 
 /// <summary>The circuit of an array under given conditions: its curve, its maxima, and what an input takes from it.</summary>
 /// <remarks>
@@ -19,6 +11,12 @@ public readonly record struct CurvePoint(double VoltageV, double CurrentA)
 /// </remarks>
 public sealed class Circuit
 {
+    /// <summary>Where the maximum power point of crystalline silicon usually is, as a share of the open-circuit voltage (common practice); only a first guess.</summary>
+    private const double UsualTopShare = 0.8;
+
+    /// <summary>Open-circuit voltage at or under which there is no power worth the name, V.</summary>
+    private const double Dark = 1e-6;
+
     private readonly Network _network;
     private readonly HillFinder _hills;
 
@@ -27,13 +25,25 @@ public sealed class Circuit
     {
         _network = new Network(tree);
         _hills = new HillFinder(_network);
-        _network.StartAtOpenCircuit();
-        _network.SolveAtCurrent(0);
-        OpenCircuitV = Math.Max(0, _network.VoltageV);
+        FindOpenCircuit();
     }
 
     /// <summary>Terminal voltage with nothing connected, V; 0 in the dark. In parallel, the voltage at which the branches' currents cancel, not the highest branch.</summary>
-    public double OpenCircuitV { get; }
+    public double OpenCircuitV { get; private set; }
+
+    /// <summary>Gives every group of cells other conditions, without building the circuit again.</summary>
+    /// <param name="groups">The groups of each kind of panel (<see cref="PanelAtWork.Kind"/>) as they work now, kind after kind.</param>
+    /// <param name="stride">Entries a kind, at least as many as its groups.</param>
+    public void Update(ReadOnlySpan<DiodeParameters> groups, int stride)
+    {
+        CircuitTree.Group[] leaves = _network.Layout.Leaves;
+        for (int leaf = 0; leaf < leaves.Length; leaf++)
+        {
+            _network.Leaves.Set(leaf, groups[(leaves[leaf].Kind * stride) + leaves[leaf].Place]);
+        }
+
+        FindOpenCircuit();
+    }
 
     /// <summary>Current at 0 V, A.</summary>
     public double ShortCircuitA => CurrentAt(0);
@@ -85,21 +95,22 @@ public sealed class Circuit
     /// <summary>Every local maximum of power between 0 V and open circuit, by rising voltage; empty in the dark.</summary>
     public ImmutableArray<CurvePoint> LocalMaxima()
     {
-        FindTops(highestOnly: false);
+        FindTops(Sought.All);
         return [.. _hills.Tops.Select(top => new CurvePoint(top.VoltageV, top.CurrentA))];
     }
 
     /// <summary>The highest point of power; 0 V and 0 A in the dark.</summary>
     public CurvePoint MaximumPower()
     {
-        FindTops(highestOnly: true);
+        FindTops(Sought.Highest);
         return HighestTop();
     }
 
     /// <summary>What an input takes: the highest power within its window and limits, on the high-voltage side where a limit holds it.</summary>
     public OperatingPoint TakenBy(InputWindow window)
     {
-        CurvePoint unlimited = MaximumPower();
+        FindTops(Sought.HighestAndAbove);
+        CurvePoint unlimited = HighestTop();
         if (!Reaches(window))
         {
             return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.Off, unlimited.PowerW, 0);
@@ -109,7 +120,7 @@ public sealed class Circuit
         double highV = Math.Min(window.MaxV, OpenCircuitV);
         (CurvePoint best, LimitedBy heldBy) = unlimited.VoltageV > lowV && unlimited.VoltageV < highV
             ? (unlimited, LimitedBy.None)
-            : BestBetween(lowV, atLow, highV);
+            : BestBetween(lowV, atLow, highV, Sought.HighestAndAbove);
         CurvePoint firstHill = FirstHillFromAbove(best, highV);
         double firstHillW = Math.Min(firstHill.PowerW, window.MaxW);
         if (best.PowerW <= window.MaxW)
@@ -121,6 +132,32 @@ public sealed class Circuit
         return new OperatingPoint(clippedV, window.MaxW / clippedV, window.MaxW, LimitedBy.Power, unlimited.PowerW, firstHillW);
     }
 
+    /// <summary>The highest power point, searched from a guess: for conditions that change little from one call to the next.</summary>
+    /// <param name="guessV">Where it may be, V; anything outside 0 to open circuit is no guess.</param>
+    public CurvePoint MaximumPowerNear(double guessV)
+    {
+        if (OpenCircuitV <= Dark)
+        {
+            return default;
+        }
+
+        if (!(guessV > 0 && guessV < OpenCircuitV))
+        {
+            return MaximumPower();
+        }
+
+        _hills.SearchFrom(OpenCircuitV, guessV, _network.MostCurrentA());
+        return HighestTop();
+    }
+
+    /// <summary>Power lost in copper and contacts at a terminal voltage, W.</summary>
+    /// <param name="voltageV">Any finite voltage.</param>
+    public double WireLossW(double voltageV)
+    {
+        CurrentAt(voltageV);
+        return _network.WireHeatW();
+    }
+
     /// <summary>The watts of <see cref="TakenBy"/> alone, faster.</summary>
     public double PowerTakenW(InputWindow window)
     {
@@ -130,20 +167,27 @@ public sealed class Circuit
         }
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
-        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV)).Point.PowerW, window.MaxW);
+        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
     }
 
-    private bool Reaches(InputWindow window) => OpenCircuitV > 1e-6 && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
-
-    private void FindTops(bool highestOnly)
+    private void FindOpenCircuit()
     {
-        if (OpenCircuitV <= 1e-6)
+        _network.StartAtOpenCircuit();
+        _network.SolveAtCurrent(0);
+        OpenCircuitV = Math.Max(0, _network.VoltageV);
+    }
+
+    private bool Reaches(InputWindow window) => OpenCircuitV > Dark && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
+
+    private void FindTops(Sought sought)
+    {
+        if (OpenCircuitV <= Dark)
         {
             _hills.Tops.Clear();
             return;
         }
 
-        _hills.Search(0, OpenCircuitV, highestOnly);
+        _hills.Search(0, OpenCircuitV, sought, worthW: 0, UsualTopShare * OpenCircuitV);
     }
 
     private CurvePoint HighestTop()
@@ -158,10 +202,11 @@ public sealed class Circuit
     }
 
     /// <summary>The highest power from one voltage to another, and what holds it there.</summary>
-    private (CurvePoint Point, LimitedBy HeldBy) BestBetween(double lowV, LimitedBy atLow, double highV)
+    private (CurvePoint Point, LimitedBy HeldBy) BestBetween(double lowV, LimitedBy atLow, double highV, Sought sought)
     {
         CurvePoint best = At(lowV);
         LimitedBy heldBy = atLow;
+        _hills.Tops.Clear();
         if (lowV >= highV)
         {
             return (best, heldBy);
@@ -172,27 +217,25 @@ public sealed class Circuit
             (best, heldBy) = (end, LimitedBy.Voltage);
         }
 
-        _hills.Search(lowV, highV, highestOnly: true, best.PowerW);
+        _hills.Search(lowV, highV, sought, sought == Sought.Highest ? best.PowerW : 0, UsualTopShare * OpenCircuitV);
         return HighestTop() is var top && top.PowerW > best.PowerW ? (top, LimitedBy.None) : (best, heldBy);
     }
 
     /// <summary>Where a tracker stops that comes down from the upper end of its window: there if power rises towards it, else at the first top it meets, at the latest at the best point.</summary>
     private CurvePoint FirstHillFromAbove(CurvePoint best, double highV)
     {
-        double justAboveV = best.VoltageV * (1 + 1e-6);
-        if (justAboveV >= highV)
-        {
-            return best;
-        }
-
-        CurvePoint end = At(highV);
-        if (end.CurrentA > highV * _network.SlopeS)
+        if (best.VoltageV < highV && highV < OpenCircuitV && At(highV) is var end && end.CurrentA > highV * _network.SlopeS)
         {
             return end;
         }
 
-        _hills.Search(justAboveV, highV, highestOnly: false);
-        return _hills.Tops.Count == 0 ? best : new CurvePoint(_hills.Tops[^1].VoltageV, _hills.Tops[^1].CurrentA);
+        CurvePoint first = best;
+        foreach ((double voltageV, double currentA) in _hills.Tops)
+        {
+            first = voltageV > first.VoltageV && voltageV < highV ? new CurvePoint(voltageV, currentA) : first;
+        }
+
+        return first;
     }
 
     private CurvePoint At(double voltageV) => new(voltageV, CurrentAt(voltageV));

@@ -16,7 +16,9 @@ public abstract record CircuitTree
     /// <summary>A bypassed group of cells.</summary>
     /// <param name="Cells">Its five parameters.</param>
     /// <param name="Bypass">The diode across it.</param>
-    public sealed record Group(DiodeParameters Cells, BypassDiode Bypass) : CircuitTree;
+    /// <param name="Kind">Kind of the panel it belongs to.</param>
+    /// <param name="Place">Its place in the panel, from 0.</param>
+    public sealed record Group(DiodeParameters Cells, BypassDiode Bypass, int Kind, int Place) : CircuitTree;
 
     /// <summary>Nodes in series.</summary>
     /// <param name="Parts">At least one.</param>
@@ -64,7 +66,10 @@ public abstract record CircuitTree
         Node(wiring, panels, wires).Behind(wires.ContactOhm);
 
     private static Series PanelNode(PanelAtWork panel) =>
-        new([.. panel.Groups.Select(CircuitTree (cells) => new Group(cells, panel.Bypass))]);
+        new([.. panel.Groups.Select(CircuitTree (cells, place) => new Group(cells, panel.Bypass, panel.Kind, FirstEqual(panel, place)))]);
+
+    /// <summary>Equal groups of a panel share the place of the first, so that they are solved once.</summary>
+    private static int FirstEqual(PanelAtWork panel, int place) => panel.Groups.IndexOf(panel.Groups[place]);
 
     /// <summary>The same node with this resistance in series with it instead of its own.</summary>
     internal CircuitTree WithWire(double ohm) => this with { WireOhm = ohm };

@@ -1,5 +1,5 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 
 namespace Arraywright.Electrical;
 
@@ -21,26 +21,26 @@ public static class Exponential
 
     /// <summary>e to the power <paramref name="x"/>.</summary>
     /// <param name="x">Any finite number; clamped to −700 … 700.</param>
-    public static double Of(double x) => Of(Vector128.CreateScalar(x)).ToScalar();
+    public static double Of(double x) => Of(new Vector<double>(x))[0];
 
     /// <summary>e to the power of each element.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector128<double> Of(Vector128<double> x)
+    public static Vector<double> Of(Vector<double> x)
     {
-        x = Vector128.Min(Vector128.Max(x, Vector128.Create(-700.0)), Vector128.Create(700.0));
-        Vector128<double> rounded = (x * Log2E) + Vector128.Create(Rounder);
-        Vector128<double> n = rounded - Vector128.Create(Rounder);
-        Vector128<double> r = x - (n * Ln2High) - (n * Ln2Low);
-        Vector128<double> r2 = r * r;
-        Vector128<double> r4 = r2 * r2;
+        x = Vector.Min(Vector.Max(x, new Vector<double>(-700.0)), new Vector<double>(700.0));
+        Vector<double> rounded = (x * Log2E) + new Vector<double>(Rounder);
+        Vector<double> n = rounded - new Vector<double>(Rounder);
+        Vector<double> r = x - (n * Ln2High) - (n * Ln2Low);
+        Vector<double> r2 = r * r;
+        Vector<double> r4 = r2 * r2;
 
         // Estrin's scheme: short chains, so that the processor overlaps them.
-        Vector128<double> low = Vector128.Create(1.0) + r + (r2 * (Vector128.Create(1.0 / 2) + (r * (1.0 / 6))));
-        Vector128<double> mid = Vector128.Create(1.0 / 24) + (r * (1.0 / 120)) + (r2 * (Vector128.Create(1.0 / 720) + (r * (1.0 / 5040))));
-        Vector128<double> high = Vector128.Create(1.0 / 40320) + (r * (1.0 / 362880)) + (r2 * (Vector128.Create(1.0 / 3628800) + (r * (1.0 / 39916800))));
-        Vector128<double> top = Vector128.Create(1.0 / 479001600) + (r * (1.0 / 6227020800));
-        Vector128<double> series = low + (r4 * (mid + (r4 * (high + (r4 * top)))));
+        Vector<double> low = new Vector<double>(1.0) + r + (r2 * (new Vector<double>(1.0 / 2) + (r * (1.0 / 6))));
+        Vector<double> mid = new Vector<double>(1.0 / 24) + (r * (1.0 / 120)) + (r2 * (new Vector<double>(1.0 / 720) + (r * (1.0 / 5040))));
+        Vector<double> high = new Vector<double>(1.0 / 40320) + (r * (1.0 / 362880)) + (r2 * (new Vector<double>(1.0 / 3628800) + (r * (1.0 / 39916800))));
+        Vector<double> top = new Vector<double>(1.0 / 479001600) + (r * (1.0 / 6227020800));
+        Vector<double> series = low + (r4 * (mid + (r4 * (high + (r4 * top)))));
 
-        return (series.AsInt64() + Vector128.ShiftLeft(rounded.AsInt64(), 52)).AsDouble();
+        return Vector.AsVectorDouble(Vector.AsVectorInt64(series) + Vector.ShiftLeft(Vector.AsVectorInt64(rounded), 52));
     }
 }

@@ -34,6 +34,9 @@ public sealed record DcInput
     /// <summary>Conversion efficiency from the input to the battery, fraction; null when not stated.</summary>
     public double? EfficiencyFraction { get; init; }
 
+    /// <summary>Power the unit uses itself while this input runs, W; 0 when not stated.</summary>
+    public double SelfUseW { get; init; }
+
     /// <summary>Name of the <see cref="ChargingUnit"/> this input belongs to; null when it stands alone.</summary>
     public string? Unit { get; init; }
 
@@ -49,10 +52,3 @@ public sealed record DcInput
 /// <param name="MaxPower">What all its inputs together take at most, W; null when not stated.</param>
 /// <param name="Battery">The battery they share; null when not stated.</param>
 public sealed record ChargingUnit(string Name, Limit? MaxPower, Battery? Battery);
-
-/// <summary>A battery behind an input.</summary>
-/// <param name="CapacityWh">Usable energy from empty to full, Wh.</param>
-/// <param name="FromFraction">State of charge at the start, 0 to 1.</param>
-/// <param name="ToFraction">State of charge at which charging stops, 0 to 1.</param>
-/// <param name="LoadW">Constant load drawn meanwhile, W.</param>
-public sealed record Battery(double CapacityWh, double FromFraction, double ToFraction, double LoadW);

@@ -147,19 +147,12 @@ public sealed class CircuitProperties
     private static (double DeliveredW, double HeatW) Balance(Network network)
     {
         Layout layout = network.Layout;
-        double[] times = new double[layout.Parent.Length];
-        double heatW = 0;
-        for (int node = times.Length - 1; node >= 0; node--)
-        {
-            times[node] = layout.Count[node] * (layout.Parent[node] < 0 ? 1 : times[layout.Parent[node]]);
-            heatW += times[node] * layout.Ohm[node] * network.NodeCurrentA[node] * network.NodeCurrentA[node];
-        }
-
         double deliveredW = 0;
+        double heatW = network.WireHeatW();
         network.Leaves.Evaluate();
         for (int leaf = 0; leaf < network.Leaves.Count; leaf++)
         {
-            deliveredW += layout.LeafCount[leaf] * times[layout.LeafParent[leaf]] * network.Leaves.VoltageV[leaf] * network.Leaves.CurrentA[leaf];
+            deliveredW += layout.LeafCount[leaf] * layout.Times[layout.LeafParent[leaf]] * network.Leaves.VoltageV[leaf] * network.Leaves.CurrentA[leaf];
         }
 
         return (deliveredW, heatW);

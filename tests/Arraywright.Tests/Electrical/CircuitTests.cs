@@ -163,6 +163,19 @@ public sealed class CircuitTests
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
 
+    [Fact]
+    public void An_updated_circuit_is_the_same_as_a_new_one()
+    {
+        static PanelAtWork OfKind(int kind, double sun) => Panel(sun) with { Kind = kind };
+        Circuit updated = new(CircuitTree.Of(Pair, name => OfKind(name == "a" ? 0 : 1, 1), WireResistances.None));
+        Circuit fresh = new(CircuitTree.Of(Pair, name => OfKind(name == "a" ? 0 : 1, name == "a" ? 0.9 : 0.4), WireResistances.None));
+        updated.Update([.. OfKind(0, 0.9).Groups, .. OfKind(1, 0.4).Groups], stride: 3);
+
+        Assert.Equal(fresh.OpenCircuitV, updated.OpenCircuitV, 1e-9);
+        Assert.Equal(fresh.CurrentAt(30), updated.CurrentAt(30), 1e-9);
+        Assert.Equal(fresh.MaximumPower().PowerW, updated.MaximumPower().PowerW, 1e-6);
+    }
+
     [Theory]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]

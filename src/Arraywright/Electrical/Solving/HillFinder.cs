@@ -14,6 +14,19 @@ internal sealed class HillFinder
     /// <summary>Newton's step, as a share of the voltage, that ends the climb: the error left is its square.</summary>
     private const double LastStep = 1e-6;
 
+    /// <summary>Which tops must not be missed.</summary>
+    public enum Sought
+    {
+        /// <summary>Every one.</summary>
+        All,
+
+        /// <summary>The highest, and every one at a higher voltage.</summary>
+        HighestAndAbove,
+
+        /// <summary>The highest.</summary>
+        Highest,
+    }
+
     private readonly Network _network;
     private readonly SlopeBounds _bounds;
     private readonly List<Snapshot> _pool = [];
@@ -33,24 +46,57 @@ internal sealed class HillFinder
     /// <summary>Searches between two voltages; the network may stand anywhere.</summary>
     /// <param name="lowV">Lower end, V, at least 0.</param>
     /// <param name="highV">Upper end, V, above the lower.</param>
-    /// <param name="highestOnly">True to drop what cannot hold the highest top: faster, and only the highest is then certain to be found.</param>
-    /// <param name="worthW">With <paramref name="highestOnly"/>: tops at or under this power do not matter.</param>
-    public void Search(double lowV, double highV, bool highestOnly, double worthW = 0)
+    /// <param name="sought">What must not be missed; the less, the faster.</param>
+    /// <param name="worthW">Unless all are sought: tops at or under this power do not matter.</param>
+    /// <param name="guessV">Where the highest top may be: a good guess saves work, a bad one costs some.</param>
+    public void Search(double lowV, double highV, Sought sought, double worthW, double guessV)
     {
         Tops.Clear();
         double narrow = (highV - lowV) * Resolution;
         int used = 0;
         double bestW = worthW;
+        double bestV = sought == Sought.Highest ? double.PositiveInfinity : lowV;
         Snapshot high = At(highV, ref used);
         Snapshot low = At(lowV, ref used);
         bestW = Math.Max(bestW, Math.Max(low.PowerW, high.PowerW));
         _open.Clear();
-        _open.Push((low, high));
+        if (guessV > lowV && guessV < highV)
+        {
+            bestW = Math.Max(bestW, Split(low, high, guessV, ref used));
+        }
+        else
+        {
+            _open.Push((low, high));
+        }
+
+        Settle(sought, bestW, bestV, narrow, used);
+    }
+
+    /// <summary>Finds the highest top up to a voltage, from a good guess.</summary>
+    /// <param name="highV">Upper end, V.</param>
+    /// <param name="guessV">Where the top may be, V, between 0 and the upper end.</param>
+    /// <param name="mostA">No current of the array is above this, A: what lies below guessed power over this current cannot be the top.</param>
+    public void SearchFrom(double highV, double guessV, double mostA)
+    {
+        Tops.Clear();
+        _open.Clear();
+        int used = 0;
+        Snapshot high = At(highV, ref used);
+        Snapshot guess = At(guessV, ref used);
+        double lowV = Math.Clamp(guess.PowerW / mostA * (1 - 1e-9), 0, guessV * (1 - 1e-3));
+        Snapshot low = At(lowV, ref used);
+        _open.Push((low, guess));
+        _open.Push((guess, high));
+        Settle(Sought.Highest, Math.Max(low.PowerW, guess.PowerW), double.PositiveInfinity, highV * Resolution, used);
+    }
+
+    private void Settle(Sought sought, double bestW, double bestV, double narrow, int used)
+    {
         while (_open.TryPop(out (Snapshot Left, Snapshot Right) interval))
         {
             (Snapshot left, Snapshot right) = interval;
             SlopeBounds.Range bounds = _bounds.Between(left, right);
-            if (highestOnly && HighestPower(left, right, bounds) <= bestW)
+            if (sought != Sought.All && right.VoltageV <= bestV && HighestPower(left, right, bounds) <= bestW)
             {
                 continue;
             }
@@ -58,7 +104,12 @@ internal sealed class HillFinder
             Turn turn = TurnWithin(left, right, bounds, narrow);
             if (turn == Turn.Top)
             {
-                bestW = Math.Max(bestW, Climb(left, right));
+                double topW = Climb(left, right);
+                if (topW >= bestW)
+                {
+                    bestW = topW;
+                    bestV = sought == Sought.Highest ? bestV : Tops[^1].VoltageV;
+                }
             }
 
             if (turn != Turn.Unsettled)
@@ -66,11 +117,7 @@ internal sealed class HillFinder
                 continue;
             }
 
-            _network.StartBetween(left, right);
-            Snapshot middle = At(0.5 * (left.VoltageV + right.VoltageV), ref used);
-            bestW = Math.Max(bestW, middle.PowerW);
-            _open.Push((left, middle));
-            _open.Push((middle, right));
+            bestW = Math.Max(bestW, Split(left, right, 0.5 * (left.VoltageV + right.VoltageV), ref used));
         }
 
         Tops.Sort(static (one, other) => one.VoltageV.CompareTo(other.VoltageV));
@@ -87,6 +134,16 @@ internal sealed class HillFinder
         _network.SolveAtVoltage(voltageV);
         point.Take(_network);
         return point;
+    }
+
+    /// <summary>Solves inside an interval and opens both parts, the high-voltage side to be looked at first: the highest top is mostly there. Returns the power there.</summary>
+    private double Split(Snapshot left, Snapshot right, double atV, ref int used)
+    {
+        _network.StartBetween(left, right, (atV - left.VoltageV) / (right.VoltageV - left.VoltageV));
+        Snapshot middle = At(atV, ref used);
+        _open.Push((left, middle));
+        _open.Push((middle, right));
+        return middle.PowerW;
     }
 
     private enum Turn
@@ -143,7 +200,7 @@ internal sealed class HillFinder
         (double lowV, double highV) = (left.VoltageV, right.VoltageV);
         double lowSlopeA = left.PowerSlopeA;
         double highSlopeA = right.PowerSlopeA;
-        double v = lowV + ((highV - lowV) * lowSlopeA / (lowSlopeA - highSlopeA));
+        double v = NewtonV(lowSlopeA < -highSlopeA ? left : right, lowV, highV);
         double nextV = v;
         for (int step = 0; step < 60; step++)
         {
@@ -159,13 +216,7 @@ internal sealed class HillFinder
                 highV = v;
             }
 
-            SlopeBounds.Range exact = _bounds.At(_trial);
-            nextV = v - (slopeA / ((-2 * exact.SlopeLow) + (v * exact.CurvatureLow)));
-            if (!(nextV > lowV && nextV < highV))
-            {
-                nextV = 0.5 * (lowV + highV);
-            }
-
+            nextV = NewtonV(_trial, lowV, highV);
             if (Math.Abs(nextV - v) <= LastStep * highV)
             {
                 break;
@@ -179,5 +230,13 @@ internal sealed class HillFinder
         double topA = _network.CurrentA - (_network.SlopeS * (topV - v));
         Tops.Add((topV, topA));
         return topV * topA;
+    }
+
+    /// <summary>Newton's step on dP/dV = 0 from a solved point; the middle of the bracket where the step leaves it.</summary>
+    private double NewtonV(Snapshot point, double lowV, double highV)
+    {
+        SlopeBounds.Range exact = _bounds.At(point);
+        double v = point.VoltageV - (point.PowerSlopeA / ((-2 * exact.SlopeLow) + (point.VoltageV * exact.CurvatureLow)));
+        return v > lowV && v < highV ? v : 0.5 * (lowV + highV);
     }
 }

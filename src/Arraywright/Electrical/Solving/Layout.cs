@@ -25,6 +25,11 @@ internal sealed class Layout
         Parent = [.. _parent];
         Count = [.. _count];
         Ohm = [.. _ohm];
+        Times = new double[Count.Length];
+        for (int node = Times.Length - 1; node >= 0; node--)
+        {
+            Times[node] = Count[node] * (Parent[node] < 0 ? 1 : Times[Parent[node]]);
+        }
     }
 
     public CircuitTree.Group[] Leaves { get; }
@@ -46,6 +51,9 @@ internal sealed class Layout
 
     /// <summary>Resistance in series with each node, Ω.</summary>
     public double[] Ohm { get; }
+
+    /// <summary>How often each node stands in the whole tree.</summary>
+    public double[] Times { get; }
 
     private int AddNode(CircuitTree tree, double count)
     {

@@ -1,12 +1,12 @@
-using System.Runtime.Intrinsics;
+using System.Numerics;
 
 namespace Arraywright.Electrical.Solving;
 
-/// <summary>All bypassed groups of a circuit, evaluated together, two at a time in vector registers.</summary>
+/// <summary>All bypassed groups of a circuit, evaluated together, as many at a time as a vector register holds.</summary>
 /// <remarks>
 /// The unknown of a group is its junction voltage x. Everything else follows without solving: the cells' current
 /// ic = IL − I0·(exp(x/a) − 1) − x·Gsh, the group's voltage v = x − ic·Rs, the bypass current Is·(exp(−v/ab) − 1), and their slopes.
-/// Arrays are padded to an even length; the padding repeats the last group and is never read.
+/// Arrays are padded to whole registers; the padding repeats the last group and never moves.
 /// </remarks>
 internal sealed class LeafBank
 {
@@ -25,42 +25,77 @@ internal sealed class LeafBank
     public LeafBank(CircuitTree.Group[] leaves)
     {
         Count = leaves.Length;
-        int padded = Count + (Count & 1);
-        double[] Fill(Func<CircuitTree.Group, double> pick)
-        {
-            double[] values = new double[padded];
-            for (int i = 0; i < padded; i++)
-            {
-                values[i] = pick(leaves[Math.Min(i, Count - 1)]);
-            }
-
-            return values;
-        }
-
-        _lightPlusSaturationA = Fill(leaf => leaf.Cells.LightCurrentA + leaf.Cells.SaturationCurrentA);
-        _saturationA = Fill(leaf => leaf.Cells.SaturationCurrentA);
-        _seriesOhm = Fill(leaf => leaf.Cells.SeriesOhm);
-        _shuntS = Fill(leaf => leaf.Cells.ShuntSiemens);
-        _perIdealityV = Fill(leaf => 1 / leaf.Cells.IdealityV);
-        _bypassSaturationA = Fill(leaf => leaf.Bypass.SaturationCurrentA);
-        _perBypassV = Fill(leaf => 1 / leaf.Bypass.IdealityV);
-        IdealityV = Fill(leaf => leaf.Cells.IdealityV);
-        CriticalV = Fill(leaf => leaf.Cells.IdealityV * Math.Log(leaf.Cells.IdealityV / (Math.Sqrt(2) * leaf.Cells.SaturationCurrentA)));
-        BypassIdealityV = Fill(leaf => leaf.Bypass.IdealityV);
-        BypassCriticalV = Fill(leaf => leaf.Bypass.SaturationCurrentA > 0
-            ? leaf.Bypass.IdealityV * Math.Log(leaf.Bypass.IdealityV / (Math.Sqrt(2) * leaf.Bypass.SaturationCurrentA))
-            : double.PositiveInfinity);
-        OpenGuessV = Fill(OpenCircuitGuessV);
-        _bypassSilentAboveV = BypassReach * leaves.Max(leaf => leaf.Bypass.IdealityV);
-
+        int width = Vector<double>.Count;
+        int padded = (Count + width - 1) / width * width;
+        _lightPlusSaturationA = new double[padded];
+        _saturationA = new double[padded];
+        _seriesOhm = new double[padded];
+        _shuntS = new double[padded];
+        _perIdealityV = new double[padded];
+        _bypassSaturationA = new double[padded];
+        _perBypassV = new double[padded];
+        IdealityV = new double[padded];
+        CriticalV = new double[padded];
+        BypassIdealityV = new double[padded];
+        BypassCriticalV = new double[padded];
+        OpenGuessV = new double[padded];
         JunctionV = new double[padded];
+        WantedV = new double[padded];
         VoltageV = new double[padded];
         CurrentA = new double[padded];
         VoltPerJunctionVolt = new double[padded];
         CellSlopeS = new double[padded];
         CellCurvature = new double[padded];
         BypassSlopeS = new double[padded];
+        LineOhm = new double[padded];
+        LineV = new double[padded];
+        for (int i = 0; i < padded; i++)
+        {
+            CircuitTree.Group leaf = leaves[Math.Min(i, Count - 1)];
+            SetBypass(i, leaf.Bypass);
+            SetCells(i, leaf.Cells);
+        }
+
+        _bypassSilentAboveV = BypassReach * leaves.Max(leaf => leaf.Bypass.IdealityV);
     }
+
+    /// <summary>Gives a group other parameters; the network keeps its last solution as a start.</summary>
+    public void Set(int leaf, in DiodeParameters cells)
+    {
+        SetCells(leaf, cells);
+        for (int i = Count; leaf == Count - 1 && i < JunctionV.Length; i++)
+        {
+            SetCells(i, cells);
+        }
+    }
+
+    /// <summary>No current of a group at or above 0 V is higher, A.</summary>
+    public double MostCurrentA(int leaf) => _lightPlusSaturationA[leaf] + _bypassSaturationA[leaf];
+
+    private void SetCells(int i, in DiodeParameters cells)
+    {
+        _lightPlusSaturationA[i] = cells.LightCurrentA + cells.SaturationCurrentA;
+        _saturationA[i] = cells.SaturationCurrentA;
+        _seriesOhm[i] = cells.SeriesOhm;
+        _shuntS[i] = cells.ShuntSiemens;
+        _perIdealityV[i] = 1 / cells.IdealityV;
+        IdealityV[i] = cells.IdealityV;
+        CriticalV[i] = Critical(cells.IdealityV, cells.SaturationCurrentA);
+        OpenGuessV[i] = Math.Min(
+            cells.IdealityV * Math.Log((cells.LightCurrentA / cells.SaturationCurrentA) + 1),
+            cells.LightCurrentA / cells.ShuntSiemens);
+    }
+
+    private void SetBypass(int i, BypassDiode bypass)
+    {
+        _bypassSaturationA[i] = bypass.SaturationCurrentA;
+        _perBypassV[i] = 1 / bypass.IdealityV;
+        BypassIdealityV[i] = bypass.IdealityV;
+        BypassCriticalV[i] = bypass.SaturationCurrentA > 0 ? Critical(bypass.IdealityV, bypass.SaturationCurrentA) : double.PositiveInfinity;
+    }
+
+    /// <summary>The voltage of sharpest bend of a diode's curve (Nagel 1975).</summary>
+    private static double Critical(double idealityV, double saturationA) => idealityV * Math.Log(idealityV / (Math.Sqrt(2) * saturationA));
 
     public int Count { get; }
 
@@ -85,6 +120,15 @@ internal sealed class LeafBank
     /// <summary>Conductance of the bypass diode, S: falls as v grows.</summary>
     public double[] BypassSlopeS { get; }
 
+    /// <summary>Resistance of each group's tangent v = e − r·i, Ω.</summary>
+    public double[] LineOhm { get; }
+
+    /// <summary>Where each group's tangent meets zero current, e, V.</summary>
+    public double[] LineV { get; }
+
+    /// <summary>Voltage each group should move to, V: set by the network before <see cref="Step"/>.</summary>
+    public double[] WantedV { get; }
+
     public double[] IdealityV { get; }
 
     public double[] CriticalV { get; }
@@ -102,42 +146,119 @@ internal sealed class LeafBank
     /// <summary>Everything that follows from <see cref="JunctionV"/>.</summary>
     public void Evaluate()
     {
-        for (int i = 0; i < JunctionV.Length; i += 2)
+        for (int i = 0; i < JunctionV.Length; i += Vector<double>.Count)
         {
-            Vector128<double> x = Vector128.Create(JunctionV, i);
-            Vector128<double> perA = Vector128.Create(_perIdealityV, i);
-            Vector128<double> rs = Vector128.Create(_seriesOhm, i);
-            Vector128<double> shunt = Vector128.Create(_shuntS, i);
-            Vector128<double> diodeA = Vector128.Create(_saturationA, i) * Exponential.Of(x * perA);
-            Vector128<double> diodeS = diodeA * perA;
-            Vector128<double> junctionS = diodeS + shunt;
-            Vector128<double> cellsA = Vector128.Create(_lightPlusSaturationA, i) - diodeA - (x * shunt);
-            Vector128<double> stretch = Vector128<double>.One + (junctionS * rs);
-            Vector128<double> v = x - (cellsA * rs);
+            Vector<double> x = new Vector<double>(JunctionV, i);
+            Vector<double> perA = new Vector<double>(_perIdealityV, i);
+            Vector<double> rs = new Vector<double>(_seriesOhm, i);
+            Vector<double> shunt = new Vector<double>(_shuntS, i);
+            Vector<double> diodeA = new Vector<double>(_saturationA, i) * Exponential.Of(x * perA);
+            Vector<double> diodeS = diodeA * perA;
+            Vector<double> junctionS = diodeS + shunt;
+            Vector<double> cellsA = new Vector<double>(_lightPlusSaturationA, i) - diodeA - (x * shunt);
+            Vector<double> stretch = Vector<double>.One + (junctionS * rs);
+            Vector<double> v = x - (cellsA * rs);
 
-            Vector128<double> saturation = Vector128.Create(_bypassSaturationA, i);
-            Vector128<double> bypassA = -saturation;
-            Vector128<double> bypassS = Vector128<double>.Zero;
-            if (Vector128.LessThanAny(v, Vector128.Create(_bypassSilentAboveV)))
+            Vector<double> saturation = new Vector<double>(_bypassSaturationA, i);
+            Vector<double> bypassA = -saturation;
+            Vector<double> bypassS = Vector<double>.Zero;
+            if (Vector.LessThanAny(v, new Vector<double>(_bypassSilentAboveV)))
             {
-                Vector128<double> perAb = Vector128.Create(_perBypassV, i);
-                Vector128<double> forwardA = saturation * Exponential.Of(-v * perAb);
+                Vector<double> perAb = new Vector<double>(_perBypassV, i);
+                Vector<double> forwardA = saturation * Exponential.Of(-v * perAb);
                 bypassA = forwardA - saturation;
                 bypassS = forwardA * perAb;
             }
 
+            Vector<double> currentA = cellsA + bypassA;
+            Vector<double> cellS = junctionS / stretch;
+            Vector<double> ohm = Vector<double>.One / (cellS + bypassS);
             v.CopyTo(VoltageV, i);
-            (cellsA + bypassA).CopyTo(CurrentA, i);
+            currentA.CopyTo(CurrentA, i);
             stretch.CopyTo(VoltPerJunctionVolt, i);
-            (junctionS / stretch).CopyTo(CellSlopeS, i);
+            cellS.CopyTo(CellSlopeS, i);
+            ohm.CopyTo(LineOhm, i);
+            (v + (currentA * ohm)).CopyTo(LineV, i);
             (diodeS * perA).CopyTo(CellCurvature, i);
             bypassS.CopyTo(BypassSlopeS, i);
         }
     }
 
-    private static double OpenCircuitGuessV(CircuitTree.Group leaf)
+    /// <summary>Moves every group to its wanted voltage, along its tangent. Returns the largest step, in ideality voltages of the diode that conducts.</summary>
+    public double Step()
     {
-        double diodeV = leaf.Cells.IdealityV * Math.Log((Math.Max(leaf.Cells.LightCurrentA, 0) / leaf.Cells.SaturationCurrentA) + 1);
-        return Math.Min(diodeV, leaf.Cells.LightCurrentA / leaf.Cells.ShuntSiemens);
+        for (int i = Count; i < JunctionV.Length; i++)
+        {
+            WantedV[i] = VoltageV[i];
+        }
+
+        Vector<double> two = new Vector<double>(2);
+        Vector<double> largest = Vector<double>.Zero;
+        Vector<long> tooFar = Vector<long>.Zero;
+        for (int i = 0; i < JunctionV.Length; i += Vector<double>.Count)
+        {
+            Vector<double> wantedV = new Vector<double>(WantedV, i);
+            Vector<double> step = Vector.Abs(wantedV - new Vector<double>(VoltageV, i)) / new Vector<double>(VoltPerJunctionVolt, i);
+            Vector<double> cellSteps = step * new Vector<double>(_perIdealityV, i);
+            Vector<double> bypassSteps = step * new Vector<double>(_perBypassV, i);
+            Vector<long> bypassed = Vector.GreaterThan(new Vector<double>(BypassSlopeS, i), new Vector<double>(CellSlopeS, i));
+            largest = Vector.Max(largest, Vector.ConditionalSelect(bypassed, bypassSteps, cellSteps));
+            Vector<long> forward = Vector.LessThan(wantedV, -new Vector<double>(BypassCriticalV, i));
+            tooFar |= Vector.GreaterThan(cellSteps, two) | (forward & Vector.GreaterThan(bypassSteps, two));
+        }
+
+        if (tooFar != Vector<long>.Zero)
+        {
+            StepWithCare();
+        }
+        else
+        {
+            for (int i = 0; i < JunctionV.Length; i += Vector<double>.Count)
+            {
+                Vector<double> step = (new Vector<double>(WantedV, i) - new Vector<double>(VoltageV, i)) / new Vector<double>(VoltPerJunctionVolt, i);
+                (new Vector<double>(JunctionV, i) + step).CopyTo(JunctionV, i);
+            }
+        }
+
+        double most = 0;
+        for (int lane = 0; lane < Vector<double>.Count; lane++)
+        {
+            most = Math.Max(most, largest[lane]);
+        }
+
+        return most;
+    }
+
+    /// <summary>Shortens the steps of groups whose exponentials would run away.</summary>
+    private void StepWithCare()
+    {
+        for (int i = 0; i < Count; i++)
+        {
+            double oldV = VoltageV[i];
+            double wantedV = WantedV[i];
+            double x = JunctionV[i];
+            double wantedX = x + ((wantedV - oldV) / VoltPerJunctionVolt[i]);
+            if (wantedX > x)
+            {
+                JunctionV[i] = Shortened(wantedX, x, IdealityV[i], CriticalV[i]);
+                continue;
+            }
+
+            double forwardV = Shortened(-wantedV, -oldV, BypassIdealityV[i], BypassCriticalV[i]);
+            JunctionV[i] = forwardV == -wantedV ? wantedX : x + ((-forwardV - oldV) / VoltPerJunctionVolt[i]);
+        }
+    }
+
+    /// <summary>A step along a diode's forward voltage, shortened where the exponential would run away.</summary>
+    private static double Shortened(double newV, double oldV, double idealityV, double criticalV)
+    {
+        if (newV <= criticalV || newV - oldV <= 2 * idealityV)
+        {
+            return newV;
+        }
+
+        return oldV > 0
+            ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
+            : idealityV * Math.Log(newV / idealityV);
     }
 }

@@ -49,18 +49,48 @@ internal sealed class Network
     /// <summary>−dI/dV at the terminals of the last solution, S.</summary>
     public double SlopeS { get; private set; }
 
-    /// <summary>Current through each node of the last solution, A.</summary>
-    public ReadOnlySpan<double> NodeCurrentA => _currentA;
+    /// <summary>No terminal current at or above 0 V is higher, A: in series the strongest group's light current, in parallel the sum.</summary>
+    public double MostCurrentA()
+    {
+        double[] most = _currentA;
+        Array.Clear(most);
+        for (int leaf = 0; leaf < Leaves.Count; leaf++)
+        {
+            int parent = _layout.LeafParent[leaf];
+            double currentA = Leaves.MostCurrentA(leaf);
+            most[parent] = _layout.IsSeries[parent] ? Math.Max(most[parent], currentA) : most[parent] + (_layout.LeafCount[leaf] * currentA);
+        }
+
+        for (int node = 0; node < most.Length - 1; node++)
+        {
+            int parent = _layout.Parent[node];
+            most[parent] = _layout.IsSeries[parent] ? Math.Max(most[parent], most[node]) : most[parent] + (_layout.Count[node] * most[node]);
+        }
+
+        return most[^1];
+    }
+
+    /// <summary>Heat in all resistances of the last solution, W.</summary>
+    public double WireHeatW()
+    {
+        double heatW = 0;
+        for (int node = 0; node < _currentA.Length; node++)
+        {
+            heatW += _layout.Times[node] * _layout.Ohm[node] * _currentA[node] * _currentA[node];
+        }
+
+        return heatW;
+    }
 
     /// <summary>Starts from every group at about its open-circuit voltage.</summary>
     public void StartAtOpenCircuit() => Leaves.OpenGuessV.CopyTo(Leaves.JunctionV, 0);
 
-    /// <summary>Starts with every group half-way between two solved points.</summary>
-    public void StartBetween(Snapshot one, Snapshot other)
+    /// <summary>Starts with every group at a share of the way between two solved points.</summary>
+    public void StartBetween(Snapshot one, Snapshot other, double share)
     {
         for (int leaf = 0; leaf < Leaves.Count; leaf++)
         {
-            Leaves.JunctionV[leaf] = 0.5 * (one.JunctionV[leaf] + other.JunctionV[leaf]);
+            Leaves.JunctionV[leaf] = one.JunctionV[leaf] + (share * (other.JunctionV[leaf] - one.JunctionV[leaf]));
         }
     }
 
@@ -123,19 +153,17 @@ internal sealed class Network
         Array.Clear(lineOhm);
         for (int leaf = 0; leaf < Leaves.Count; leaf++)
         {
-            double slopeS = Leaves.CellSlopeS[leaf] + Leaves.BypassSlopeS[leaf];
             int parent = _layout.LeafParent[leaf];
             double count = _layout.LeafCount[leaf];
             if (_layout.IsSeries[parent])
             {
-                double ohm = 1 / slopeS;
-                lineV[parent] += count * (Leaves.VoltageV[leaf] + (Leaves.CurrentA[leaf] * ohm));
-                lineOhm[parent] += count * ohm;
+                lineV[parent] += count * Leaves.LineV[leaf];
+                lineOhm[parent] += count * Leaves.LineOhm[leaf];
             }
             else
             {
-                lineV[parent] += count * (Leaves.CurrentA[leaf] + (Leaves.VoltageV[leaf] * slopeS));
-                lineOhm[parent] += count * slopeS;
+                lineV[parent] += count * Leaves.LineV[leaf] / Leaves.LineOhm[leaf];
+                lineOhm[parent] += count / Leaves.LineOhm[leaf];
             }
         }
 
@@ -196,54 +224,14 @@ internal sealed class Network
             _innerV[node] = voltageV + (_layout.Ohm[node] * currentA);
         }
 
-        double largest = 0;
         for (int leaf = 0; leaf < Leaves.Count; leaf++)
         {
             int parent = _layout.LeafParent[leaf];
-            double oldV = Leaves.VoltageV[leaf];
-            double newV = _layout.IsSeries[parent]
-                ? oldV + ((Leaves.CurrentA[leaf] - _currentA[parent]) / (Leaves.CellSlopeS[leaf] + Leaves.BypassSlopeS[leaf]))
+            Leaves.WantedV[leaf] = _layout.IsSeries[parent]
+                ? Leaves.LineV[leaf] - (Leaves.LineOhm[leaf] * _currentA[parent])
                 : _innerV[parent];
-            largest = Math.Max(largest, Step(leaf, oldV, newV));
         }
 
-        return largest;
-    }
-
-    private double Step(int leaf, double oldV, double newV)
-    {
-        double x = Leaves.JunctionV[leaf];
-        double stretch = Leaves.VoltPerJunctionVolt[leaf];
-        double wantedX = x + ((newV - oldV) / stretch);
-        double nextX = wantedX;
-        if (nextX > x)
-        {
-            nextX = Shortened(nextX, x, Leaves.IdealityV[leaf], Leaves.CriticalV[leaf]);
-        }
-        else
-        {
-            double forwardV = Shortened(-newV, -oldV, Leaves.BypassIdealityV[leaf], Leaves.BypassCriticalV[leaf]);
-            if (forwardV != -newV)
-            {
-                nextX = x + ((-forwardV - oldV) / stretch);
-            }
-        }
-
-        Leaves.JunctionV[leaf] = nextX;
-        bool bypassed = Leaves.BypassSlopeS[leaf] > Leaves.CellSlopeS[leaf];
-        return Math.Abs(wantedX - x) / (bypassed ? Leaves.BypassIdealityV[leaf] : Leaves.IdealityV[leaf]);
-    }
-
-    /// <summary>A step along a diode's forward voltage, shortened where the exponential would run away.</summary>
-    private static double Shortened(double newV, double oldV, double idealityV, double criticalV)
-    {
-        if (newV <= criticalV || newV - oldV <= 2 * idealityV)
-        {
-            return newV;
-        }
-
-        return oldV > 0
-            ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
-            : idealityV * Math.Log(newV / idealityV);
+        return Leaves.Step();
     }
 }

@@ -1,0 +1,4 @@
+using Arraywright.Cli;
+
+using Host host = Host.OfThisProcess();
+return CommandLine.Run(args, host);

@@ -1,0 +1,47 @@
+using Arraywright.Planning;
+using System.CommandLine;
+using Arraywright.Files;
+using Arraywright.Presentation.Terminal;
+
+namespace Arraywright.Cli.Verbs;
+
+/// <summary>The current-voltage and power-voltage curve.</summary>
+internal static class CurveVerb
+{
+    public static Command Create(Host host)
+    {
+        Command command = new("curve", "Shows amps and watts over volts, and what the input takes.");
+        InputOption input = new(command);
+        PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command).WithConditions(command);
+        command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
+        {
+            if (!input.Names(plan, parse, host))
+            {
+                return ExitCode.WrongInput;
+            }
+
+            Manners manners = options.Manners(parse);
+            (CurveResult result, _) = Work.UnderBar(host, manners, (bar, stop) => CurveStudy.Run(plan, input.Name(parse), options.Planner(parse), bar, stop));
+            return Print(host, result, manners);
+        }));
+        return command;
+    }
+
+    private static int Print(Host host, CurveResult result, Manners manners)
+    {
+        if (manners.Json)
+        {
+            host.Print(ResultJson.Write(result));
+        }
+        else
+        {
+            Work.Print(host, writer =>
+            {
+                CurveScreen screen = new(writer, host.Style(manners.NoColor));
+                (manners.Quiet ? (Action<CurveResult>)screen.WriteShort : screen.Write)(result);
+            });
+        }
+
+        return ExitCode.For(result.Verdict);
+    }
+}

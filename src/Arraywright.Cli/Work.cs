@@ -1,0 +1,59 @@
+using Arraywright.Files;
+
+namespace Arraywright.Cli;
+
+/// <summary>What every verb over a plan does around its own call: read, compute under a bar, print.</summary>
+internal static class Work
+{
+    /// <summary>Reads a plan and hands it on; when it has faults, prints all of them and says that the input is wrong.</summary>
+    public static int WithPlan(Host host, string path, Func<Plan, int> run)
+    {
+        host.WatchForInterrupt();
+        return With(host, PlanFile.Load(path), run);
+    }
+
+    /// <summary>Hands on the plan of a reading; when it has faults, prints all of them and says that the input is wrong.</summary>
+    public static int With(Host host, PlanReading reading, Func<Plan, int> run)
+    {
+        foreach (Fault fault in reading.Faults)
+        {
+            host.Error.WriteLine(fault.ToString());
+        }
+
+        return reading.Plan is { } plan ? run(plan) : ExitCode.WrongInput;
+    }
+
+    /// <summary>Computes under a bar.</summary>
+    /// <returns>The result and the seconds it took.</returns>
+    public static (T Result, double Seconds) UnderBar<T>(Host host, Manners manners, Func<IProgress<double>, CancellationToken, T> compute)
+    {
+        using ProgressBar bar = new(host.Error, host.ErrorIsTerminal && !manners.Quiet, TimeProvider.System);
+        T result = compute(bar, host.Interrupted);
+        host.Interrupted.ThrowIfCancellationRequested();
+        return (result, bar.Elapsed.TotalSeconds);
+    }
+
+    /// <summary>Prints what a function writes, in one piece.</summary>
+    public static void Print(Host host, Action<TextWriter> write)
+    {
+        StringWriter text = new() { NewLine = "\n" };
+        write(text);
+        host.Print(text.ToString());
+    }
+
+    /// <summary>Writes a file whole or not at all; when that fails, says why.</summary>
+    public static int Save(Host host, string path, string text, bool replace)
+    {
+        try
+        {
+            AtomicFile.Write(path, text, replace, host.Interrupted);
+            return ExitCode.Done;
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            string why = File.Exists(path) && !replace ? "it is there already, and --force was not given" : refused.Message;
+            host.Error.WriteLine($"arraywright: cannot write \"{path}\": {why}");
+            return ExitCode.WrongInput;
+        }
+    }
+}

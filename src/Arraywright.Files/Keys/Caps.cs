@@ -1,0 +1,14 @@
+namespace Arraywright.Files.Keys;
+
+/// <summary>How much a plan may hold.</summary>
+internal static class Caps
+{
+    /// <summary>Panels of all kinds together.</summary>
+    public const int Panels = 200;
+
+    /// <summary>Inputs, and units.</summary>
+    public const int Inputs = 16;
+
+    /// <summary>Characters of a name.</summary>
+    public const int NameLength = 40;
+}

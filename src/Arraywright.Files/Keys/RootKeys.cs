@@ -1,0 +1,81 @@
+using Arraywright.Files.Quantities;
+
+namespace Arraywright.Files.Keys;
+
+/// <summary>Keys at the top of the plan.</summary>
+internal static class RootKeys
+{
+    public static readonly TextKey Plan = new("plan", "Lambing shed, north field", "Title of the plan.") { Otherwise = "the name of the file" };
+
+    public static readonly ChoiceKey Goal = new("goal", ["year", "day", "peak"], "year", "What the best wiring is to be best at: energy in a year, energy in a day, or power in strong sun.")
+    {
+        Otherwise = "year when the place is known, else peak",
+    };
+
+    public static readonly SectionKey Place = new("place", PlaceKeys.Section, "Where the panels stand.") { Otherwise = "unknown; then no year can be computed" };
+
+    public static readonly SectionKey Mount = new("mount", MountKeys.Section, "How the panels face.") { Otherwise = "facing the equator on an open rack, tilted by the latitude" };
+
+    public static readonly ListKey Panels = new("panels", PanelKeys.Section, Caps.Panels, "The panels at hand, one item a kind.") { Required = true };
+
+    public static readonly ListKey Inputs = new("inputs", InputKeys.Section, Caps.Inputs, "The charging inputs at hand.") { Required = true };
+
+    public static readonly ListKey Units = new("units", UnitKeys.Section, Caps.Inputs, "Units that several inputs belong to.") { Otherwise = "each input stands alone" };
+
+    public static readonly SectionKey Cable = new("cable", CableKeys.Section, "The copper between panels and inputs.") { Otherwise = "see its keys" };
+
+    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Place, Mount, Panels, Units, Inputs, Cable]);
+
+    /// <summary>Every section of the file with the words by which a reader finds it.</summary>
+    public static readonly PlanSection[] All =
+    [
+        Section, PlaceKeys.Section, MountKeys.Section, PanelKeys.Section, ShadeHoursKeys.Section, ShadeGroupsKeys.Section, UnitKeys.Section,
+        InputKeys.Section, LimitKeys.Section, BatteryKeys.Section, CableKeys.Section,
+    ];
+}
+
+/// <summary>Keys of the place.</summary>
+internal static class PlaceKeys
+{
+    public static readonly QuantityKey Latitude = new("latitude", QuantityKinds.Latitude, "54.6", "Degrees, north positive.") { Required = true };
+
+    public static readonly QuantityKey Longitude = new("longitude", QuantityKinds.Longitude, "-3.1", "Degrees, east positive.") { Required = true };
+
+    public static readonly QuantityKey Elevation = new("elevation", QuantityKinds.Elevation, "210 m", "Height above the sea.") { Otherwise = "0 m" };
+
+    public static readonly QuantityKey Coldest = new("coldest", QuantityKinds.Temperature.Within(-90, 40), "-14 C", "Coldest air temperature to reckon with while the panels are connected.") { Otherwise = "from the climate" };
+
+    public static readonly TextKey Weather = new("weather", "../weather/some.epw", "Path of a weather file, from the plan's own folder.") { Otherwise = "the built-in climate" };
+
+    public static readonly PlanSection Section = new("a place", [Latitude, Longitude, Elevation, Coldest, Weather]);
+}
+
+/// <summary>Keys of the mount.</summary>
+internal static class MountKeys
+{
+    public static readonly Quantity TiltRange = QuantityKinds.Angle.Within(0, 90);
+
+    public static readonly QuantityKey Tilt = new("tilt", TiltRange, "40 deg", "Degrees from horizontal, 0 to 90.") { Otherwise = "by the latitude" };
+
+    public static readonly QuantityKey Azimuth = new("azimuth", QuantityKinds.Angle, "180 deg", "Direction the panels face, clockwise from north: 90 east, 180 south, 270 west.") { Otherwise = "facing the equator" };
+
+    public static readonly ChoiceKey Kind = new("kind", ["open rack", "close roof", "flat on ground"], "open rack", "How the panels are held, which decides how hot they run.") { Otherwise = "open rack" };
+
+    public static readonly PlanSection Section = new("a mount", [Tilt, Azimuth, Kind]);
+}
+
+/// <summary>Keys of the cable.</summary>
+internal static class CableKeys
+{
+    public static readonly QuantityKey Length = new("length", QuantityKinds.Length, "8 m", "One way, from the panels to the input.") { Otherwise = "5 m" };
+
+    public static readonly QuantityKey Size = new("size", QuantityKinds.Area, "4 mm2", "Cross-section of its copper, in mm2 or AWG.") { Otherwise = "4 mm2 to compute with; `parts` sizes it" };
+
+    public static readonly QuantityKey StringLength = new("string_length", QuantityKinds.Length, "2 m", "One way, each string's own extra run to where strings join.") { Otherwise = "0 m" };
+
+    public static readonly QuantityKey StringSize = new("string_size", QuantityKinds.Area, "4 mm2", "Cross-section of that run.") { Otherwise = "that of size" };
+
+    public static readonly QuantityKey Contact = new("contact", QuantityKinds.Resistance, "0.5 mohm", "Resistance of one mated connector.") { Otherwise = "0.5 mohm" };
+
+    public static readonly PlanSection Section = new("a cable", [Length, Size, StringLength, StringSize, Contact]);
+}

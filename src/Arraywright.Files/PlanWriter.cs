@@ -1,0 +1,113 @@
+using Arraywright.Electrical;
+using Arraywright.Files.Keys;
+using Arraywright.Files.Plans;
+using Arraywright.Files.Quantities;
+using Arraywright.Files.Writing;
+using Arraywright.Gear;
+
+namespace Arraywright.Files;
+
+/// <summary>Writes a plan as a plan file that reads back to an equal plan. What was filled in is left out, so that it is filled in openly again.</summary>
+public static class PlanWriter
+{
+    /// <summary>The plan as YAML, one key a line, in the units of the library.</summary>
+    public static string Write(Plan plan)
+    {
+        HashSet<string> assumed = [.. plan.Assumed.Select(static assumption => assumption.What)];
+        YamlLines lines = new();
+        lines.Add(RootKeys.Plan, YamlLines.Quote(plan.Name));
+        lines.Add(RootKeys.Goal, assumed.Contains(Defaults.GoalName) ? null : RootKeys.Goal.Options[(int)plan.Goal]);
+        WritePlace(lines, plan.Place, assumed);
+        WriteMount(lines, plan.Mount, assumed);
+        lines.AddList(RootKeys.Panels, plan.Panels, stock => PanelWriting.Write(lines, stock));
+        lines.AddList(RootKeys.Units, plan.Units, unit => WriteUnit(lines, unit, assumed));
+        lines.AddList(RootKeys.Inputs, plan.Inputs, input => WriteInput(lines, input, assumed));
+        WriteCable(lines, plan.Cable);
+        return lines.ToString();
+    }
+
+    private static void WritePlace(YamlLines lines, Place? place, HashSet<string> assumed) => lines.AddGroup(RootKeys.Place, place is not null, () =>
+    {
+        lines.Add(PlaceKeys.Latitude, Decimals.Shifted(place!.LatitudeDeg, 0));
+        lines.Add(PlaceKeys.Longitude, Decimals.Shifted(place.LongitudeDeg, 0));
+        lines.Add(PlaceKeys.Elevation, assumed.Contains(Defaults.ElevationName) ? null : Figures.Of(place.ElevationM, PlaceKeys.Elevation));
+        lines.Add(PlaceKeys.Coldest, Figures.Of(place.ColdestC, PlaceKeys.Coldest));
+        lines.Add(PlaceKeys.Weather, place.Weather is null ? null : YamlLines.Quote(place.Weather));
+    });
+
+    private static void WriteMount(YamlLines lines, Mount mount, HashSet<string> assumed)
+    {
+        bool tilt = !assumed.Contains(Defaults.TiltName), azimuth = !assumed.Contains(Defaults.AzimuthName), kind = !assumed.Contains(Defaults.KindName);
+        lines.AddGroup(RootKeys.Mount, tilt || azimuth || kind, () =>
+        {
+            lines.Add(MountKeys.Tilt, tilt ? Figures.Of(mount.TiltDeg, MountKeys.Tilt) : null);
+            lines.Add(MountKeys.Azimuth, azimuth ? Figures.Of(mount.AzimuthDeg, MountKeys.Azimuth) : null);
+            lines.Add(MountKeys.Kind, kind ? MountKeys.Kind.Options[(int)mount.Kind] : null);
+        });
+    }
+
+    private static void WriteUnit(YamlLines lines, ChargingUnit unit, HashSet<string> assumed)
+    {
+        lines.Add(UnitKeys.Name, unit.Name);
+        WriteLimit(lines, UnitKeys.MaxPower, unit.MaxPower);
+        WriteBattery(lines, UnitKeys.Battery, unit.Battery, unit.Name, assumed);
+    }
+
+    private static void WriteInput(YamlLines lines, PlannedInput planned, HashSet<string> assumed)
+    {
+        DcInput input = planned.Input;
+        lines.Add(InputKeys.Name, input.Name);
+        lines.Add(InputKeys.Unit, input.Unit);
+        lines.Add(InputKeys.MaxVoltage, Figures.Of(input.MaxVoltageV, InputKeys.MaxVoltage));
+        lines.Add(InputKeys.StartVoltage, Figures.Of(input.StartVoltageV, InputKeys.StartVoltage));
+        lines.Add(InputKeys.MppVoltage, input is { TrackingMinV: { } from, TrackingMaxV: { } to } ? $"{Decimals.Shifted(from, 0)}..{Decimals.Shifted(to, 0)} V" : null);
+        WriteLimit(lines, InputKeys.MaxCurrent, input.MaxCurrent);
+        WriteLimit(lines, InputKeys.MaxShortCircuitCurrent, input.MaxShortCircuitCurrent);
+        WriteLimit(lines, InputKeys.RatedCurrent, input.RatedCurrent);
+        WriteLimit(lines, InputKeys.MaxPower, input.MaxPower);
+        lines.Add(InputKeys.Efficiency, Figures.Of(input.EfficiencyFraction, InputKeys.Efficiency));
+        lines.Add(InputKeys.Wiring, planned.StatedWiring is null ? null : $"\"{WiringText.Print(planned.StatedWiring)}\"");
+        WriteBattery(lines, InputKeys.Battery, input.Battery, input.Name, assumed);
+    }
+
+    private static void WriteLimit(YamlLines lines, LimitKey key, Limit? limit)
+    {
+        if (limit is null || limit.Evidence == Evidence.Nothing)
+        {
+            lines.Add(key, limit is null ? null : Figures.Of(limit.Figure, key.Quantity));
+            return;
+        }
+
+        lines.AddGroup(key, true, () =>
+        {
+            lines.Add(LimitKeys.Value, Figures.Of(limit.Figure, key.Quantity));
+            lines.Add(LimitKeys.Evidence, LimitKeys.Evidence.Options[(int)limit.Evidence.Kind]);
+            lines.Add(LimitKeys.Note, limit.Evidence.Note is null ? null : YamlLines.Quote(limit.Evidence.Note));
+            lines.Add(LimitKeys.Exceed, limit.Evidence.ExceedFraction == 0 ? null : Figures.Of(limit.Evidence.ExceedFraction, LimitKeys.Exceed));
+        });
+    }
+
+    private static void WriteBattery(YamlLines lines, SectionKey key, Battery? battery, string owner, HashSet<string> assumed) => lines.AddGroup(key, battery is not null, () =>
+    {
+        lines.Add(BatteryKeys.Capacity, Figures.Of(battery!.CapacityWh, BatteryKeys.Capacity));
+        Add(BatteryKeys.From, battery.FromFraction);
+        Add(BatteryKeys.To, battery.ToFraction);
+        Add(BatteryKeys.Load, battery.LoadW);
+
+        void Add(QuantityKey part, double figure) =>
+            lines.Add(part, assumed.Contains(BatteryReader.AssumedName(owner, part)) ? null : Figures.Of(figure, part));
+    });
+
+    private static void WriteCable(YamlLines lines, Cable cable)
+    {
+        Sourced<double>[] figures = [cable.LengthM, cable.AreaMm2, cable.StringLengthM, cable.StringAreaMm2, cable.ContactOhm];
+        lines.AddGroup(RootKeys.Cable, Array.Exists(figures, static figure => figure.Origin == Origin.Given), () =>
+        {
+            lines.Add(CableKeys.Length, Figures.Given(cable.LengthM, CableKeys.Length));
+            lines.Add(CableKeys.Size, Figures.Given(cable.AreaMm2, CableKeys.Size));
+            lines.Add(CableKeys.StringLength, Figures.Given(cable.StringLengthM, CableKeys.StringLength));
+            lines.Add(CableKeys.StringSize, Figures.Given(cable.StringAreaMm2, CableKeys.StringSize));
+            lines.Add(CableKeys.Contact, Figures.Given(cable.ContactOhm, CableKeys.Contact));
+        });
+    }
+}

@@ -1,0 +1,23 @@
+using Arraywright.Files.Keys;
+using Arraywright.Gear;
+
+namespace Arraywright.Files.Plans;
+
+/// <summary>Reads the copper.</summary>
+internal static class CableReader
+{
+    public static Cable Read(Fields root, List<Assumption> assumed)
+    {
+        Fields? fields = root.Group(RootKeys.Cable);
+        Sourced<double> size = Given(fields, CableKeys.Size) ?? Defaults.CableSize(assumed);
+        return new Cable(
+            Given(fields, CableKeys.Length) ?? Defaults.CableLength(assumed),
+            size,
+            Given(fields, CableKeys.StringLength) ?? Defaults.StringLength(assumed),
+            Given(fields, CableKeys.StringSize) ?? Defaults.StringSize(size.Value),
+            Given(fields, CableKeys.Contact) ?? Defaults.Contact(assumed));
+    }
+
+    private static Sourced<double>? Given(Fields? fields, QuantityKey key) =>
+        fields?.Figure(key) is { } figure ? Sourced.Given(figure) : null;
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Arraywright.Files.Keys;
+using Arraywright.Files.Text;
+using Arraywright.Files.Yaml;
+using Arraywright.Gear;
+
+namespace Arraywright.Files.Plans;
+
+/// <summary>Builds a plan from its tree, one section after the other; each reports its own faults and reading goes on.</summary>
+internal sealed class PlanBuilder(FaultList faults)
+{
+    /// <summary>The plan; meaningless when there is any fault, and null where it cannot even be put together.</summary>
+    public Plan? Build(YamlMapping root, string fileName)
+    {
+        Fields fields = new(root, RootKeys.Section, faults);
+        List<Assumption> assumed = [];
+        string name = fields.Text(RootKeys.Plan) ?? TitleFrom(fileName);
+        Place? place = PlaceReader.Read(fields, assumed);
+        Goal goal = fields.Choice(RootKeys.Goal) is { } chosen ? (Goal)chosen : Defaults.Goal(fields.Has(RootKeys.Place), assumed);
+        Mount mount = MountReader.Read(fields, place, assumed);
+        Cable cable = CableReader.Read(fields, assumed);
+
+        NameRegister names = new();
+        StockReader panels = new(names, mount, assumed);
+        panels.Read(fields);
+        UnitsReader units = new(names, assumed);
+        units.Read(fields);
+        ImmutableArray<PlannedInput> inputs = new InputsReader(names, panels, units, assumed).Read(fields);
+        return faults.Count > 0 ? null : new Plan
+        {
+            Name = name,
+            Goal = goal,
+            Place = place,
+            Mount = mount,
+            Panels = [.. panels.Stocks],
+            Inputs = inputs,
+            Units = [.. units.Units],
+            Cable = cable,
+            Assumed = [.. assumed],
+            Doubts = [.. panels.Doubts],
+        };
+    }
+
+    private static string TitleFrom(string fileName)
+    {
+        string stem = Path.GetFileNameWithoutExtension(fileName);
+        return stem.Length == 0 ? "Plan" : stem;
+    }
+}

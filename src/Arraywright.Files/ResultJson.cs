@@ -1,0 +1,124 @@
+using System.Text;
+using System.Text.Json;
+using Arraywright.Electrical;
+using Arraywright.Gear;
+using Arraywright.Limits;
+
+namespace Arraywright.Files;
+
+/// <summary>Writes results as JSON: <c>format</c> 1, names in snake_case with their units, the same bytes for the same result.</summary>
+/// <remarks>A figure that is not finite throws <see cref="InvalidOperationException"/> naming its place: JSON has no word for it.</remarks>
+public static class ResultJson
+{
+    /// <summary>Version of the format; raised when a name changes or goes, not when one is added.</summary>
+    public const int Format = 1;
+
+    /// <summary>The answer to a plan or a check.</summary>
+    /// <param name="result">The answer.</param>
+    /// <param name="seconds">Time the search took, by the caller's clock: the one figure that differs from run to run. Null is written for a check.</param>
+    public static string Write(PlanResult result, double? seconds = null) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        DesignJson.Write(json, result.Designs);
+        if (result.Search is { } search)
+        {
+            json.WriteStartObject("search");
+            json.WriteString("family", search.Family);
+            json.Figure("considered", search.Considered);
+            json.Figure("feasible", search.Feasible);
+            json.Figure("bound", search.BoundW);
+            json.Figure("gap_percent", search.GapPercent);
+            json.WriteBoolean("proved", search.Proved);
+            json.Figure("seconds", seconds);
+            json.WriteEndObject();
+        }
+    });
+
+    /// <summary>The curve of a wiring.</summary>
+    public static string Write(CurveResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        json.WriteString("input", result.Input.Name);
+        DesignJson.WriteWiring(json, result.Assignment.Wiring);
+        json.Figures("voltage_v", result.VoltageV);
+        json.Figures("current_a", result.CurrentA);
+        json.Figures("power_w", result.PowerW);
+        json.WritePropertyName("maximum_power");
+        json.Point(result.MaximumPower);
+        DesignJson.WriteOperating(json, result.Assignment);
+        json.WriteStartArray("local_maxima");
+        foreach (CurvePoint hill in result.LocalMaxima)
+        {
+            json.Point(hill);
+        }
+
+        json.WriteEndArray();
+    });
+
+    /// <summary>The letters to makers, with the verdict they belong to.</summary>
+    public static string Write(AskResult result) => Document(json =>
+    {
+        PlanResult plan = result.Result;
+        Head(json, plan.Plan, plan.Verdict, plan.Assumed, plan.Cautions);
+        json.WriteStartArray("letters");
+        foreach (InputLetter letter in result.Letters)
+        {
+            json.WriteStartObject();
+            json.WriteString("input", letter.Input);
+            json.WriteString("text", letter.Text);
+            json.WriteString("where_the_answer_goes", letter.WhereTheAnswerGoes);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    });
+
+    private static string Document(Action<Utf8JsonWriter> write)
+    {
+        using MemoryStream stream = new();
+        using (Utf8JsonWriter json = new(stream, JsonFigures.Options))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("format", Format);
+            write(json);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.GetBuffer().AsSpan(0, (int)stream.Length)) + "\n";
+    }
+
+    private static void Head(Utf8JsonWriter json, Plan plan, Level verdict, IEnumerable<Assumption> assumed, IEnumerable<string> cautions)
+    {
+        json.WriteString("plan", plan.Name);
+        json.WriteString("verdict", DesignJson.Word(verdict));
+        json.WriteStartArray("assumed");
+        foreach (Assumption assumption in assumed)
+        {
+            json.WriteStartObject();
+            json.WriteString("what", assumption.What);
+            json.WriteString("value", assumption.Value);
+            json.WriteString("why", assumption.Why);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("cautions");
+        foreach (string caution in cautions)
+        {
+            json.WriteStringValue(caution);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("doubts");
+        foreach (LabelDoubt doubt in plan.Doubts)
+        {
+            json.WriteStartObject();
+            json.WriteString("panel", doubt.Panel);
+            json.WriteString("field", doubt.Field);
+            json.WriteString("message", doubt.Message);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

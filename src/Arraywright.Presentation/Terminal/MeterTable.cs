@@ -1,0 +1,59 @@
+using Arraywright.Electrical;
+using Arraywright.Limits;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>What a meter will show at one input: before connecting, and once connected.</summary>
+public static class MeterTable
+{
+    /// <summary>Share of the power that a simple tracker may miss before it is worth a line.</summary>
+    private const double WorthSaying = 0.005;
+
+    /// <summary>Writes the table of one connected input.</summary>
+    public static void Write(TextWriter writer, Assignment assignment, TerminalStyle style)
+    {
+        OperatingPoint point = assignment.Operating;
+        TextTable table = new(false, true, false);
+        table.Add(["Before connecting, open leads", Figures.Of(assignment.VocStcV, "V"), "in full sun, cells at 25 °C"]);
+        table.Add(["  at the coldest", $"{Figures.Number(assignment.VocColdV, 2)} V", "what the voltage limit is held against"]);
+        table.Add(["  leads shorted", Figures.Of(assignment.IscStcA, "A"), $"and {Figures.Of(assignment.IscDesignA, "A")} in the strongest sun"]);
+        if (assignment.Verdict == Level.Stop)
+        {
+            table.Add(["Once connected", "–", "do not connect it"]);
+        }
+        else if (point.LimitedBy == LimitedBy.Off)
+        {
+            table.Add(["Once connected", Figures.Of(0, "A"), "the input does not start"]);
+        }
+        else
+        {
+            table.Add(["Once connected, volts", Figures.Of(point.VoltageV, "V"), At(assignment.Conditions)]);
+            table.Add(["  amps", Figures.Of(point.CurrentA, "A"), HeldBy(point.LimitedBy)]);
+            table.Add(["  watts", Figures.Of(point.PowerW, "W"), Missed(point)]);
+        }
+
+        table.Write(writer, 2, style.Width, wrapped: 2);
+        if (assignment.Verdict != Level.Stop && point.FirstHillPowerW < point.PowerW * (1 - WorthSaying))
+        {
+            string hill = $"This array has more than one hill of power. A simple tracker that stops at the first one takes {Figures.Of(point.FirstHillPowerW, "W")}.";
+            TextFlow.Write(writer, "  ", hill, style.Width);
+        }
+    }
+
+    /// <summary>What holds the input where it is, in words.</summary>
+    public static string HeldBy(LimitedBy limit) => limit switch
+    {
+        LimitedBy.None => "nothing holds it back",
+        LimitedBy.Current => "held by the input's current limit",
+        LimitedBy.Power => "held by the input's power limit",
+        LimitedBy.Voltage => "held at the end of the input's voltage window",
+        _ => "the input does not start",
+    };
+
+    /// <summary>Conditions in words.</summary>
+    public static string At(Conditions sun) => $"at {Figures.Of(sun.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(sun.CellC, "°C")}";
+
+    private static string Missed(OperatingPoint point) => point.UnlimitedPowerW - point.PowerW > 0.5
+        ? $"of the {Figures.Of(point.UnlimitedPowerW, "W")} the panels could give"
+        : "all that the panels can give";
+}

@@ -1,0 +1,131 @@
+using Arraywright.Gear;
+using Arraywright.Limits;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>The answer to a plan or a check as a page of text, in the order in which a person needs it.</summary>
+/// <param name="writer">Where the text goes.</param>
+/// <param name="style">Width and colour.</param>
+public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
+{
+    /// <summary>Writes the whole page.</summary>
+    public void Write(PlanResult result)
+    {
+        Design best = result.Designs[0];
+        WriteTitle(result.Plan.Name);
+        WriteVerdict(result);
+        WriteWiring(best);
+        foreach (Assignment assignment in Connected(best))
+        {
+            Heading("What the meter will show", assignment.Input, best);
+            MeterTable.Write(writer, assignment, style);
+        }
+
+        WriteFindings(result, best);
+        if (!best.Losses.IsEmpty && best.Verdict != Level.Stop)
+        {
+            Heading($"Where the watts go, {MeterTable.At(best.Assignments[0].Conditions)}");
+            LossLadder.Write(writer, best.Losses, style);
+        }
+
+        WriteDesigns(result);
+        Heading("What was assumed");
+        AssumedList.Write(writer, result.Assumed, style);
+        Heading("Before you touch a lead");
+        foreach (string caution in result.Cautions)
+        {
+            TextFlow.Write(writer, "  · ", caution, style.Width);
+        }
+    }
+
+    /// <summary>Writes the verdict alone.</summary>
+    public void WriteVerdict(PlanResult result)
+    {
+        string word = VerdictSentence.Word(result.Verdict);
+        List<string> lines = TextFlow.Lines(VerdictSentence.Of(result), style.Width);
+        lines[0] = style.ForLevel(result.Verdict, word) + lines[0][word.Length..];
+        lines.ForEach(writer.WriteLine);
+    }
+
+    private void WriteTitle(string name)
+    {
+        TextFlow.Write(writer, "", name, style.Width, style.Faint);
+        writer.WriteLine();
+    }
+
+    private void WriteWiring(Design best)
+    {
+        foreach (Assignment assignment in best.Assignments)
+        {
+            Heading(WiringHeading(assignment.Verdict), assignment.Input, best);
+            if (assignment.Wiring is not { } wiring)
+            {
+                writer.WriteLine("  Nothing.");
+                continue;
+            }
+
+            WiringPicture.Write(writer, wiring, assignment.Input, style);
+            writer.WriteLine();
+            TextFlow.Write(writer, "  ", $"In short: {DesignsTable.Text(wiring)}", style.Width);
+            string join = assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(wiring);
+            TextFlow.Write(writer, "  ", $"{WiringWords.Describe(wiring)} {join}", style.Width);
+        }
+
+        if (DesignsTable.LeftOver(best) is { Length: > 0 } leftOver)
+        {
+            writer.WriteLine();
+            TextFlow.Write(writer, "  ", $"Left over: {leftOver}.", style.Width);
+        }
+    }
+
+    private static string WiringHeading(Level verdict) => verdict switch
+    {
+        Level.Go => "How to connect",
+        Level.Ask => "How to connect, once the question is answered",
+        _ => "The wiring judged, not to be connected",
+    };
+
+    private void WriteFindings(PlanResult result, Design best)
+    {
+        foreach (Assignment assignment in Connected(best))
+        {
+            Heading("What the rules say", assignment.Input, best);
+            FindingsTable.Write(writer, assignment.Findings, style);
+        }
+
+        if (result.Plan.Doubts.IsEmpty)
+        {
+            return;
+        }
+
+        Heading("Labels to read again");
+        foreach (LabelDoubt doubt in result.Plan.Doubts)
+        {
+            TextFlow.Write(writer, "  · ", $"{doubt.Panel}, {doubt.Field}: {doubt.Message}", style.Width);
+        }
+    }
+
+    private void WriteDesigns(PlanResult result)
+    {
+        if (result.Search is not { } search)
+        {
+            return;
+        }
+
+        Heading("What else would work, best first");
+        DesignsTable.Write(writer, result.Designs, style);
+        writer.WriteLine();
+        TextFlow.Write(writer, "  ", ProofSentence.Of(search), style.Width);
+    }
+
+    private static IEnumerable<Assignment> Connected(Design design) => design.Assignments.Where(assignment => assignment.Wiring is not null);
+
+    private void Heading(string text, string input, Design design) =>
+        Heading(design.Assignments.Length > 1 ? $"{text}: {input}" : text);
+
+    private void Heading(string text)
+    {
+        writer.WriteLine();
+        writer.WriteLine(style.Strong(text));
+    }
+}

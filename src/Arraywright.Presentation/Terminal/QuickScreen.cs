@@ -1,0 +1,68 @@
+using Arraywright.Electrical;
+using Arraywright.Limits;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>The beginner's answer in a dozen lines: may I, how, what will I see, what is against it.</summary>
+/// <param name="writer">Where the text goes.</param>
+/// <param name="style">Width and colour.</param>
+public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
+{
+    private const int TallestPicture = 4;
+
+    /// <summary>Writes the answer.</summary>
+    public void Write(PlanResult result)
+    {
+        new PlanScreen(writer, style).WriteVerdict(result);
+        (_, Finding? told) = VerdictSentence.Worst(result.Designs[0], result.Verdict);
+        foreach (Assignment assignment in result.Designs[0].Assignments)
+        {
+            if (assignment.Wiring is { } wiring)
+            {
+                writer.WriteLine();
+                WriteWiring(assignment, wiring);
+                WriteMeter(assignment);
+                WriteAgainst(assignment.Findings.Where(finding => finding.Level != Level.Go && finding != told));
+            }
+        }
+
+        if (DesignsTable.LeftOver(result.Designs[0]) is { Length: > 0 } leftOver)
+        {
+            Line("  ", $"Left over: {leftOver}.");
+        }
+
+        Line("  ", "A panel in daylight is live: cover it before you touch its leads.");
+    }
+
+    private void WriteWiring(Assignment assignment, Wiring wiring)
+    {
+        if (wiring.Strings.Length <= TallestPicture)
+        {
+            WiringPicture.Write(writer, wiring, assignment.Input, style);
+        }
+
+        string join = assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(wiring);
+        Line("  ", $"{WiringWords.Describe(wiring)} {join}");
+    }
+
+    private void WriteMeter(Assignment assignment)
+    {
+        OperatingPoint taken = assignment.Operating;
+        Line("  ", $"Leads open: {Figures.Of(assignment.VocStcV, "V")} in full sun, {Figures.Number(assignment.VocColdV, 2)} V on the coldest morning.");
+        if (assignment.Verdict != Level.Stop)
+        {
+            string reading = $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}, {Figures.Of(taken.PowerW, "W")}";
+            Line("  ", $"Connected: {reading} {MeterTable.At(assignment.Conditions)}; {MeterTable.HeldBy(taken.LimitedBy)}.");
+        }
+    }
+
+    private void WriteAgainst(IEnumerable<Finding> against)
+    {
+        foreach (Finding finding in against)
+        {
+            Line($"  {FindingsTable.Word(finding.Level)}: ", $"{finding.Title}: {VerdictSentence.Compared(finding)}");
+        }
+    }
+
+    private void Line(string lead, string text) => TextFlow.Write(writer, lead, text, style.Width);
+}

@@ -1,0 +1,58 @@
+using Arraywright.Electrical;
+using Arraywright.Limits;
+
+namespace Arraywright.Planning;
+
+/// <summary>The current-voltage curve of a plan's wiring.</summary>
+public static class CurveStudy
+{
+    private const int Points = 401;
+
+    /// <summary>The curve of the stated wiring, or the best where none is stated.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="input">Name of the input; null for the first that has a wiring.</param>
+    /// <param name="options">Conditions.</param>
+    /// <param name="progress">Told the share done of a search.</param>
+    /// <param name="cancellation">Ends a search early.</param>
+    /// <exception cref="ArgumentException">The named input is not there or has no wiring.</exception>
+    public static CurveResult Run(Plan plan, string? input, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        bool stated = plan.Inputs.Any(planned => planned.StatedWiring is not null && (input is null || planned.Input.Name == input));
+        PlanResult result = stated ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, cancellation);
+        int index = Index(result.Designs[0], input);
+        Assignment assignment = result.Designs[0].Assignments[index];
+        PlanPhysics physics = new(plan);
+        CircuitTree tree = physics.Tree(assignment.Wiring!, physics.Seen(options.Conditions));
+        Circuit circuit = new(tree);
+        double[] currentA = new double[Points];
+        circuit.Sweep(currentA);
+        double[] voltageV = [.. Enumerable.Range(0, Points).Select(i => circuit.OpenCircuitV * i / (Points - 1))];
+        return new CurveResult
+        {
+            Plan = plan,
+            Input = plan.Inputs[index].Input,
+            Assignment = assignment,
+            Circuit = tree,
+            VoltageV = [.. voltageV],
+            CurrentA = [.. currentA],
+            PowerW = [.. voltageV.Zip(currentA, (volts, amps) => volts * amps)],
+            MaximumPower = circuit.MaximumPower(),
+            LocalMaxima = circuit.LocalMaxima(),
+            Assumed = result.Assumed,
+            Cautions = Cautions.Usual,
+        };
+    }
+
+    private static int Index(Design design, string? input)
+    {
+        for (int i = 0; i < design.Assignments.Length; i++)
+        {
+            if (design.Assignments[i] is { Wiring: not null } assignment && (input is null || assignment.Input == input))
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException(input is null ? "No input has a wiring." : $"No wiring on an input named \"{input}\".", nameof(input));
+    }
+}

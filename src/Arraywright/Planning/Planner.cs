@@ -1,0 +1,151 @@
+using System.Collections.Immutable;
+using Arraywright.Climate;
+using Arraywright.Electrical;
+using Arraywright.Limits;
+using Arraywright.Search;
+
+namespace Arraywright.Planning;
+
+/// <summary>The main job: from a plan to its judged, ranked and proved answer.</summary>
+public static class Planner
+{
+    /// <summary>Designs shown at most.</summary>
+    private const int Shown = 6;
+
+    /// <summary>The maker's word is worth mentioning from this gain on, fraction.</summary>
+    private const double WorthAsking = 0.005;
+
+    /// <summary>Finds, proves and ranks the wirings of a plan.</summary>
+    /// <remarks>
+    /// Ranks first what may be connected without asking anybody; then, named as such, what would earn more if every maker agreed.
+    /// Where nothing may be connected at all, one design stands for all, with the reasons to stop.
+    /// </remarks>
+    public static PlanResult Answer(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        Setting setting = new(plan, options);
+        SearchSetup setup = new(setting.Physics, setting.Ranking, setting.Judge);
+        SearchProblem within = setup.Problem(Level.Go);
+        SearchProblem beyond = setup.Problem(Level.Ask);
+        SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
+        SearchOutcome? ask = SearchSetup.LimitsBind(within, beyond) || go.Best.IsEmpty ? WiringSearch.Run(beyond, SearchOptions.Default, progress, cancellation) : null;
+
+        List<(ImmutableArray<Wiring?> Wirings, ImmutableArray<string> ChosenFor)> chosen =
+            [.. go.Best.Take(Shown).Select(candidate => (candidate.Wirings, candidate.ChosenFor))];
+        double bestGoW = go.Best.IsEmpty ? 0 : go.Best[0].ObjectiveW;
+        if (ask is { Best: [{ } best, ..] } && best.ObjectiveW > bestGoW * (1 + WorthAsking))
+        {
+            chosen.Insert(Math.Min(1, chosen.Count), (best.Wirings, ["earns most if the maker agrees"]));
+            chosen.AddRange(chosen.Count > 1 ? [] : ask.Best.Skip(1).Take(Shown - 1).Select(candidate => (candidate.Wirings, candidate.ChosenFor)));
+        }
+
+        if (chosen.Count == 0)
+        {
+            chosen.Add((LeastVolts(setting), []));
+        }
+
+        ImmutableArray<Design> designs = [.. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Wirings, index + 1, pick.ChosenFor))];
+        return setting.Result(designs, go.Best.IsEmpty && ask is not null ? ask.Report : go.Report);
+    }
+
+    /// <summary>Judges the wiring that the plan states.</summary>
+    /// <exception cref="ArgumentException">No input of the plan states a wiring.</exception>
+    public static PlanResult Check(Plan plan, PlannerOptions options)
+    {
+        Setting setting = new(plan, options);
+        return setting.Result([setting.Judge.Judge(Stated(plan), 1, [])], search: null);
+    }
+
+    /// <summary>Writes the letters for the stated wiring, or for the best one where none is stated.</summary>
+    public static AskResult Ask(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Check(plan, options)
+            : Answer(plan, options, progress, cancellation);
+        Setting setting = new(plan, options);
+        Design design = result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) ?? result.Designs[0];
+        var letters = ImmutableArray.CreateBuilder<InputLetter>();
+        for (int i = 0; i < plan.Inputs.Length; i++)
+        {
+            Assignment assignment = design.Assignments[i];
+            if (assignment.Wiring is { } wiring && setting.Judge.Context(wiring, plan.Inputs[i].Input) is var context
+                && MakerLetter.For(context, WiringText.Print(wiring), assignment.Findings) is { } letter)
+            {
+                letters.Add(new InputLetter(assignment.Input, letter, MakerLetter.WhereTheAnswerGoes(context, assignment.Findings) ?? ""));
+            }
+        }
+
+        return new AskResult(result, letters.ToImmutable());
+    }
+
+    /// <summary>The wirings that the plan states, one entry an input.</summary>
+    internal static ImmutableArray<Wiring?> Stated(Plan plan)
+    {
+        ImmutableArray<Wiring?> wirings = [.. plan.Inputs.Select(planned => planned.StatedWiring)];
+        return wirings.Any(wiring => wiring is not null) ? wirings : throw new ArgumentException("No input of the plan states a wiring.", nameof(plan));
+    }
+
+    /// <summary>One panel of the lowest cold voltage on the first input: if even that stops, nothing may be connected.</summary>
+    private static ImmutableArray<Wiring?> LeastVolts(Setting setting)
+    {
+        Plan plan = setting.Physics.Plan;
+        double ColdV(PanelStock stock) => ColdVoltage.Of(setting.Judge.Context(new Wiring.Single(stock.Panel.Name), plan.Inputs[0].Input));
+        int best = Enumerable.Range(0, plan.Inputs.Length).MaxBy(i => plan.Inputs[i].Input.MaxVoltageV);
+        return [.. plan.Inputs.Select((_, i) => i == best ? new Wiring.Single(plan.Panels.MinBy(ColdV)!.Panel.Name) : (Wiring?)null)];
+    }
+
+    /// <summary>What every answer to one plan shares.</summary>
+    internal sealed class Setting
+    {
+        private readonly PlannerOptions _options;
+
+        public Setting(Plan plan, PlannerOptions options)
+        {
+            _options = options;
+            Physics = new PlanPhysics(plan);
+            Seen = Physics.Seen(options.Conditions);
+            Ranking = new RankingWorth(Physics, RankingMoments.For(plan, Seen));
+            Judge = new DesignJudge(Physics, Seen, Ranking);
+        }
+
+        public PlanPhysics Physics { get; }
+
+        public ImmutableArray<Conditions> Seen { get; }
+
+        public RankingWorth Ranking { get; }
+
+        public DesignJudge Judge { get; }
+
+        /// <summary>Everything filled in, reading and computing.</summary>
+        public ImmutableArray<Assumption> Assumed =>
+        [
+            .. Physics.Plan.Assumed,
+            .. Physics.Temperatures.Assumptions,
+            .. Ranking.Ranking.Assumptions,
+            .. ShownConditions(),
+            .. Physics.Fits.Where(fit => !fit.Fit.Physical).Select(fit => new Assumption($"circuit model of {fit.Panel.Name}", "nearest to the label", fit.Fit.Note)),
+        ];
+
+        public PlanResult Result(ImmutableArray<Design> designs, SearchReport? search) => new()
+        {
+            Plan = Physics.Plan,
+            Designs = designs,
+            Search = search,
+            Assumed = Assumed,
+            Cautions = Cautions.Usual,
+        };
+
+        private IEnumerable<Assumption> ShownConditions()
+        {
+            StatedConditions stated = _options.Conditions;
+            if (stated.IrradianceWPerM2 is null)
+            {
+                yield return new Assumption("sun for the meter and the loss ladder", $"{PlannerOptions.StrongSunWPerM2:0} W/m²", "Strong sun, as labels have it; amps and watts follow it nearly in proportion. State another with --irradiance.");
+            }
+
+            if (stated.CellC is null && stated.AirC is null)
+            {
+                yield return new Assumption("air for the meter and the loss ladder", $"{PlannerOptions.MildAirC:0} °C", "A mild day; each 10 °C more takes about 3 to 4 % of volts and watts. State another with --air or --cell.");
+            }
+        }
+    }
+}

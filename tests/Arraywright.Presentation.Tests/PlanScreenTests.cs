@@ -1,0 +1,37 @@
+using Arraywright.Presentation.Terminal;
+using Arraywright.Testing;
+
+namespace Arraywright.Presentation.Tests;
+
+public sealed class PlanScreenTests
+{
+    public static TheoryData<string> Names => ["go", "ask", "stop", "two-inputs"];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_page_is_the_one_last_read_in_review(string name) => Golden.Matches($"plan-{name}.txt", Page(name, TerminalStyle.Plain));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_quick_answer_is_the_one_last_read_in_review(string name)
+    {
+        StringWriter writer = new() { NewLine = "\n" };
+        new QuickScreen(writer, TerminalStyle.Plain).Write(Result(name));
+        Golden.Matches($"quick-{name}.txt", writer.ToString());
+    }
+
+    private static string Page(string name, TerminalStyle style)
+    {
+        StringWriter writer = new() { NewLine = "\n" };
+        new PlanScreen(writer, style).Write(Result(name));
+        return writer.ToString();
+    }
+
+    private static PlanResult Result(string name) => name switch
+    {
+        "go" => SampleResults.Go,
+        "ask" => SampleResults.Ask,
+        "stop" => SampleResults.Stop,
+        _ => SampleResults.TwoInputs,
+    };
+}

@@ -1,0 +1,61 @@
+using Arraywright.Limits;
+using Arraywright.Presentation.Terminal;
+
+namespace Arraywright.Presentation.Tests;
+
+public sealed class VerdictSentenceTests
+{
+    [Fact]
+    public void Go_says_what_the_input_takes() =>
+        Assert.Equal("GO: connect it as drawn; nothing is against it, and store-a takes 360 W in full sun.", VerdictSentence.Of(SampleResults.Go));
+
+    [Fact]
+    public void Ask_names_the_open_question_with_its_figures_and_counts_the_others() =>
+        Assert.Equal(
+            "ASK FIRST: do not connect it to store-a until somebody who knows has answered this; short-circuit current offered, by label: 13.44 A, at most 10 A (and 1 more question below).",
+            VerdictSentence.Of(SampleResults.Ask));
+
+    [Fact]
+    public void Stop_names_the_limit_that_is_broken() =>
+        Assert.Equal(
+            "STOP: do not connect this to store-a; open-circuit voltage at the coldest: 74.9 V, at most 50 V.",
+            VerdictSentence.Of(SampleResults.Stop));
+
+    [Fact]
+    public void An_odd_label_alone_asks_to_read_it_again() =>
+        Assert.Equal("ASK FIRST: do not connect yet; the label of dairy-60 looks odd at \"vmp\" and must be read again.", VerdictSentence.Of(SampleResults.TwoInputs));
+
+    [Fact]
+    public void A_label_in_doubt_does_not_hide_a_stop()
+    {
+        PlanResult stop = SampleResults.Stop with { Plan = SampleResults.TwoInputs.Plan };
+        Assert.Equal(Level.Stop, stop.Verdict);
+        Assert.StartsWith("STOP: do not connect this to store-a;", VerdictSentence.Of(stop), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_nothing_can_be_connected_the_verdict_is_stop_and_says_so()
+    {
+        Design best = SampleResults.Go.Designs[0];
+        Design none = best with { Assignments = [best.Assignments[0] with { Wiring = null, Findings = [] }] };
+        PlanResult result = SampleResults.Go with { Designs = [none] };
+        Assert.Equal("STOP: none of these panels can be connected to any of these inputs.", VerdictSentence.Of(result));
+    }
+
+    [Fact]
+    public void Two_inputs_are_told_together()
+    {
+        PlanResult result = SampleResults.TwoInputs with { Plan = SampleResults.TwoInputs.Plan with { Doubts = [] } };
+        Assert.Equal("GO: connect it as drawn; nothing is against it, and the 2 inputs together take 268 W in full sun.", VerdictSentence.Of(result));
+    }
+
+    [Fact]
+    public void A_name_in_a_plan_cannot_steer_the_terminal()
+    {
+        StringWriter writer = new() { NewLine = "\n" };
+        new PlanScreen(writer, TerminalStyle.Plain).Write(SampleResults.Go with { Plan = SampleResults.Go.Plan with { Name = "shed\e[2J\aB\r\nGO" } });
+        string page = writer.ToString();
+        Assert.DoesNotContain(page, c => char.IsControl(c) && c != '\n');
+        Assert.StartsWith("shed [2J B GO\n", page, StringComparison.Ordinal);
+    }
+}
