@@ -32,7 +32,7 @@ public static class WiringSearch
             boundW,
             gap * 100,
             gap == 0);
-        return new SearchOutcome(ranked, report, proof.Nodes);
+        return new SearchOutcome(Ranking.Of(ranked, options), report, proof.Nodes);
     }
 
     /// <summary>Not even one panel alone keeps under the voltage of an input: proved without a search.</summary>

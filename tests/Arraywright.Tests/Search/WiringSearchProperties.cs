@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Arraywright.Electrical;
+using Arraywright.Search;
+using CsCheck;
+
+namespace Arraywright.Tests.Search;
+
+public sealed class WiringSearchProperties
+{
+    private static readonly Gen<InputWindow> s_windows =
+        from minV in OneOf(0.0, 12, 25)
+        from maxV in OneOf(double.PositiveInfinity, 45, 30)
+        from startV in OneOf(0.0, 14, 24)
+        from maxA in OneOf(double.PositiveInfinity, 10, 4)
+        from maxW in OneOf(double.PositiveInfinity, 250, 90)
+        select new InputWindow(minV, maxV, startV, maxA, maxW);
+
+    private static readonly Gen<SearchInput> s_inputs =
+        from window in s_windows
+        from maxVoltageV in OneOf(50.0, 60, 110)
+        from runOhm in OneOf(0.0, 0.02, 0.3)
+        from iscSumA in OneOf(double.PositiveInfinity, double.PositiveInfinity, 15)
+        from labelW in OneOf(double.PositiveInfinity, double.PositiveInfinity, 400)
+        select new SearchInput("input", window, maxVoltageV, runOhm) { MaxIscSumA = iscSumA, MaxLabelPowerW = labelW };
+
+    private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
+
+    private static Gen<SearchStock> Stock(int index, int most) =>
+        from count in Gen.Int[1, most]
+        from cells in OneOf(20, 32, 36, 54, 60)
+        from iscA in Gen.Double[2, 11]
+        from bypassed in Gen.Bool
+        from shade in OneOf(0, 0, 0.3, 0.8)
+        select SearchPanels.Stock($"p{index}", count, cells, Math.Round(iscA, 2), [900, 350, 120], bypassed, shade);
+
+    private static Gen<SearchProblem> Problem(int kinds, int each, int inputs, WiringFamily family) =>
+        from stocks in Gen.Select(Stock(0, each), Stock(1, each), Stock(2, each), Stock(3, each), Stock(4, 1))
+        from list in s_inputs.Array[inputs]
+        from alike in Gen.Bool
+        from unit in Gen.Bool
+        from contactOhm in OneOf(0, 0.0005, 0.02)
+        select new SearchProblem
+        {
+            Stocks = [.. new[] { stocks.Item1, stocks.Item2, stocks.Item3, stocks.Item4, stocks.Item5 }.Take(kinds)],
+            Inputs = [.. (alike ? list.Select(_ => list[0]) : list).Select((input, i) => input with { Name = $"in{i}", Unit = unit ? 0 : -1 })],
+            UnitMaxW = unit ? [320] : [],
+            Weights = [1, 3, 2],
+            StringOhm = 0.02,
+            ContactOhm = contactOhm,
+            Family = family,
+        };
+
+    [Fact]
+    public void One_input_gets_the_best_of_every_wiring() => AgreesWithEveryWiring(Problem(5, 1, 1, WiringFamily.Strings), 150);
+
+    [Fact]
+    public void Equal_panels_get_the_best_of_every_wiring() => AgreesWithEveryWiring(Problem(2, 3, 1, WiringFamily.Strings), 150);
+
+    [Fact]
+    public void Two_inputs_get_the_best_of_every_wiring() => AgreesWithEveryWiring(Problem(4, 1, 2, WiringFamily.Strings), 150);
+
+    [Fact]
+    public void Three_inputs_get_the_best_of_every_wiring() => AgreesWithEveryWiring(Problem(3, 1, 3, WiringFamily.Strings), 60);
+
+    [Fact]
+    public void Blocks_get_the_best_of_every_wiring() => AgreesWithEveryWiring(Problem(4, 1, 1, WiringFamily.StringsOfBlocks), 100);
+
+    private static void AgreesWithEveryWiring(Gen<SearchProblem> problems, int times) => problems.Sample(
+        problem =>
+        {
+            List<(ImmutableArray<Wiring?> Wirings, double ObjectiveW, int Complexity)> all = EveryWiring.Judged(problem);
+            double bestW = all.Max(wiring => wiring.ObjectiveW);
+            SearchOutcome outcome = WiringSearch.Run(problem, SearchOptions.Default);
+
+            if (bestW == 0)
+            {
+                Assert.Empty(outcome.Best);
+                return;
+            }
+
+            Assert.True(outcome.Report.Proved);
+            Assert.Equal(0, outcome.Report.GapPercent);
+            double foundW = outcome.Best.Max(candidate => candidate.ObjectiveW);
+            Assert.InRange(foundW, bestW * (1 - 2e-6), bestW * (1 + 1e-8));
+            Assert.InRange(outcome.Report.BoundW, foundW, foundW * (1 + 2e-6));
+            foreach (Candidate candidate in outcome.Best)
+            {
+                Assert.Equal(EveryWiring.Worth(problem, candidate.Wirings), candidate.ObjectiveW, 1e-7 * bestW);
+            }
+
+            // The first is the simplest of all that tie with the best.
+            int simplest = all.Where(wiring => wiring.ObjectiveW >= bestW * (1 - (SearchOptions.Default.NearTieFraction * 0.99))).Min(wiring => wiring.Complexity);
+            Assert.True(outcome.Best[0].ObjectiveW >= bestW * (1 - (SearchOptions.Default.NearTieFraction * 1.01)));
+            Assert.True(outcome.Best[0].Complexity <= simplest);
+
+            Assert.Equal(EveryWiring.Distinct(problem).Count, outcome.Report.Considered);
+            if (problem.Inputs.All(input => double.IsInfinity(input.MaxIscSumA)))
+            {
+                Assert.Equal(all.Count, outcome.Report.Feasible);
+            }
+        },
+        iter: times,
+        threads: 1,
+        print: problem => $"{problem} {string.Join(' ', problem.Stocks)} {string.Join(' ', problem.Inputs)}");
+}
