@@ -40,5 +40,8 @@ public static class DesignsTable
     public static string LeftOver(Design design) =>
         string.Join(", ", design.UnusedPanels.Where(unused => unused.Count > 0).Select(unused => $"{unused.Count} × {unused.Panel}"));
 
-    private static string ChosenFor(Design design) => design.ChosenFor.IsEmpty ? "next best" : string.Join(", ", design.ChosenFor);
+    private static string ChosenFor(Design design) =>
+        !design.ChosenFor.IsEmpty ? string.Join(", ", design.ChosenFor)
+        : design.Rank == 1 ? "the one above"
+        : "next best";
 }

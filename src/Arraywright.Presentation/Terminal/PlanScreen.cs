@@ -112,10 +112,18 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
             return;
         }
 
-        Heading("What else would work, best first");
-        DesignsTable.Write(writer, result.Designs, style);
-        writer.WriteLine();
-        TextFlow.Write(writer, "  ", ProofSentence.Of(search), style.Width);
+        if (result.Designs.Length > 1)
+        {
+            Heading("What else would work, best first");
+            DesignsTable.Write(writer, result.Designs, style);
+            writer.WriteLine();
+        }
+        else
+        {
+            Heading("What else was looked at");
+        }
+
+        TextFlow.Write(writer, "  ", ProofSentence.Of(search, result.Designs.Length), style.Width);
     }
 
     private static IEnumerable<Assignment> Connected(Design design) => design.Assignments.Where(assignment => assignment.Wiring is not null);

@@ -4,11 +4,20 @@ namespace Arraywright.Presentation.Terminal;
 public static class ProofSentence
 {
     /// <summary>One or two sentences, claiming no more than was proved.</summary>
-    public static string Of(SearchReport search)
+    /// <param name="search">What the search did.</param>
+    /// <param name="designs">How many designs are shown.</param>
+    public static string Of(SearchReport search, int designs)
     {
-        string looked = $"There are {Figures.Count(search.Considered)} wirings of the family \"{search.Family}\", of which {Figures.Count(search.Feasible)} break no hard limit.";
+        string family = $"the family \"{search.Family}\"";
+        if (search.Feasible == 0)
+        {
+            return $"None of the {Figures.Count(search.Considered)} wirings of {family} keeps under the voltage limit: none of them may be connected.";
+        }
+
+        string best = designs > 1 ? "number 1" : "this one";
+        string looked = $"There are {Figures.Count(search.Considered)} wirings of {family}, of which {Figures.Count(search.Feasible)} break no hard limit.";
         return search.Proved
-            ? $"{looked} Proved: none of them does better than number 1."
-            : $"{looked} Not proved to the end: one of them might do better than number 1, but by no more than {Figures.Percent(search.GapPercent)}.";
+            ? $"{looked} Proved: none of them does better than {best}."
+            : $"{looked} Not proved to the end: one of them might do better than {best}, but by no more than {Figures.Percent(search.GapPercent)}.";
     }
 }
