@@ -16,10 +16,12 @@ internal sealed class CoverTable
     /// <param name="pile">The pile.</param>
     /// <param name="cells">Cells of the input.</param>
     /// <param name="stringW">Table of the strings over the same cells.</param>
-    public CoverTable(InputStrings strings, Pile pile, VoltageCells cells, float[] stringW)
+    /// <param name="before">A table no longer needed, whose memory may be taken over; null for none.</param>
+    public CoverTable(InputStrings strings, Pile pile, VoltageCells cells, float[] stringW, CoverTable? before)
     {
         int columns = cells.Columns;
-        _mostW = GC.AllocateUninitializedArray<float>(checked(pile.States * columns));
+        int entries = checked(pile.States * columns);
+        _mostW = before?._mostW.Length >= entries ? before._mostW : GC.AllocateUninitializedArray<float>(entries);
         Cells = cells;
         StringW = stringW;
         Possible = new bool[pile.States];

@@ -10,6 +10,9 @@ namespace Arraywright.Search;
 /// </remarks>
 internal static class PanelPolyline
 {
+    /// <summary>A Newton step this small, in diode volts, leaves an error of its square.</summary>
+    private const double Settled = 1e-6;
+
     /// <summary>Corners of the line, V.</summary>
     /// <param name="panel">The panel at work.</param>
     /// <param name="currentsA">Shared currents, ascending.</param>
@@ -134,7 +137,7 @@ internal static class PanelPolyline
             double cellA = cells.LightCurrentA - (grown - cells.SaturationCurrentA) - (x * cells.ShuntSiemens);
             double junctionS = (grown / cells.IdealityV) + cells.ShuntSiemens;
             v = x - (cellA * cells.SeriesOhm);
-            double diode = bypass.SaturationCurrentA > 0 ? bypass.SaturationCurrentA * Exponential.Of(-v / bypass.IdealityV) : 0;
+            double diode = bypass.SaturationCurrentA > 0 && v < 40 * bypass.IdealityV ? bypass.SaturationCurrentA * Exponential.Of(-v / bypass.IdealityV) : 0;
             bypassS = diode / bypass.IdealityV;
             double rise = 1 + (junctionS * cells.SeriesOhm);
             cellS = junctionS / rise;
@@ -143,7 +146,8 @@ internal static class PanelPolyline
 
             move = Math.Max(x + move, leastX) - x;
             x += move;
-            if (Math.Abs(move) <= 1e-12 * (1 + Math.Abs(x)))
+            v += move * rise;
+            if (Math.Abs(move) <= Settled * cells.IdealityV)
             {
                 break;
             }

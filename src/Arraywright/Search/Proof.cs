@@ -5,7 +5,8 @@ namespace Arraywright.Search;
 /// <summary>The exact search: bounds over ever finer voltage cells, a walk after each, until nothing can be better than the best found.</summary>
 internal sealed class Proof
 {
-    private const double FirstRatio = 1.06;
+    private const int FewestCells = 12;
+    private const int MostCells = 48;
     private static readonly long[] s_budgets = [20_000, 100_000, 400_000, long.MaxValue];
 
     private readonly SearchProblem _problem;
@@ -51,10 +52,12 @@ internal sealed class Proof
     {
         VoltageCells[] cells = FirstCells();
         double boundW = 0;
+        PartBounds? before = null;
         for (int level = 0; level < s_budgets.Length; level++)
         {
             _progress?.Report((double)level / s_budgets.Length);
-            PartBounds bounds = BoundsOver(cells);
+            PartBounds bounds = BoundsOver(cells, before);
+            before = bounds;
             boundW = Walk(bounds, Math.Min(s_budgets[level], _options.NodeBudget - _nodes));
             if (boundW <= _shortlist.FloorW || level == s_budgets.Length - 1 || _cancellation.IsCancellationRequested)
             {
@@ -63,7 +66,7 @@ internal sealed class Proof
             }
 
             bool[][] keep = bounds.CellsAbove(_shortlist.BestW * (1 - _options.NearTieFraction));
-            cells = Distinct(input => cells[input].Finer(keep[input]));
+            cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
         }
 
         return (_shortlist.Ranked(), Math.Max(boundW, _shortlist.BestW));
@@ -135,8 +138,16 @@ internal sealed class Proof
     {
         SearchInput spec = _problem.Inputs[input];
         double[] topV = StringTables.TopVoltages(_catalog, _lines, row => InputStrings.Allows(spec, row));
-        return VoltageCells.Coarse(spec.Window, spec.RunOhm + _problem.ContactOhm, topV, MostCurrents(spec), FirstRatio);
+        return VoltageCells.Coarse(spec.Window, spec.RunOhm + _problem.ContactOhm, topV, MostCurrents(spec), MostCellsInMemory());
     });
+
+    /// <summary>Cells a moment may have for all tables to stay within the memory allowed.</summary>
+    private int MostCellsInMemory()
+    {
+        int lanes = (_problem.Weights.Length + 7) / 8 * 8;
+        long rows = _strings.Distinct().Sum(strings => (long)_catalog.Pile.States + strings.Rows.Length);
+        return (int)Math.Clamp(_options.TableBytes / (rows * lanes * sizeof(float)), FewestCells, MostCells);
+    }
 
     /// <summary>Most current an input can draw in each moment: by its own limit, or by what its strings' labels may sum to.</summary>
     private double[] MostCurrents(SearchInput input)
@@ -151,14 +162,14 @@ internal sealed class Proof
         return mostA;
     }
 
-    private PartBounds BoundsOver(VoltageCells[] cells)
+    private PartBounds BoundsOver(VoltageCells[] cells, PartBounds? before)
     {
         int[] first = [.. Enumerable.Range(0, cells.Length).Where(input => Array.IndexOf(_strings, _strings[input]) == input)];
         float[][] tables = StringTables.Fill(_catalog, _lines, [.. first.Select(input => (cells[input], _strings[input].Place))]);
         var covers = new CoverTable[cells.Length];
         for (int i = 0; i < first.Length; i++)
         {
-            covers[first[i]] = new CoverTable(_strings[first[i]], _catalog.Pile, cells[first[i]], tables[i]);
+            covers[first[i]] = new CoverTable(_strings[first[i]], _catalog.Pile, cells[first[i]], tables[i], before?.Covers[first[i]]);
         }
 
         for (int input = 0; input < covers.Length; input++)

@@ -93,7 +93,7 @@ public sealed record SearchOptions
     public double NearTieFraction { get; init; } = 0.0005;
 
     /// <summary>Memory the bound tables may take, bytes.</summary>
-    public long TableBytes { get; init; } = 200L << 20;
+    public long TableBytes { get; init; } = 100L << 20;
 }
 
 /// <summary>A wiring for every input with its exact worth.</summary>

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Arraywright.Search;
 
 /// <summary>For every string and every voltage cell of an input, the most power the string can give there.</summary>
@@ -59,7 +61,13 @@ internal static class StringTables
 
     private static void Add(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> sum)
     {
-        for (int k = 0; k < sum.Length; k++)
+        int k = 0;
+        for (; k <= sum.Length - Vector<double>.Count; k += Vector<double>.Count)
+        {
+            (new Vector<double>(a[k..]) + new Vector<double>(b[k..])).CopyTo(sum[k..]);
+        }
+
+        for (; k < sum.Length; k++)
         {
             sum[k] = a[k] + b[k];
         }

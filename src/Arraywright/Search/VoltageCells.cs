@@ -14,7 +14,12 @@ internal sealed class VoltageCells
     public const float Never = -1e17f;
 
     private const int Pieces = 4;
-    private const int MostCells = 48;
+
+    /// <summary>Width of a first cell, high end over low end, where memory allows.</summary>
+    private const double Ratio = 1.06;
+
+    /// <summary>How far below the highest voltage cells begin: below lies one wide cell, as no good design works there.</summary>
+    private const double Deepest = 8;
 
     private readonly (double LowV, double HighV)[][] _cells;
     private readonly float[] _mostW;
@@ -69,19 +74,20 @@ internal sealed class VoltageCells
     /// <param name="runOhm">Run to the input with its contact, Ω.</param>
     /// <param name="topV">Highest voltage of any string in each moment, V.</param>
     /// <param name="mostA">Most current the input can have in each moment, A.</param>
-    /// <param name="ratio">High end of a cell over its low end.</param>
-    public static VoltageCells Coarse(InputWindow window, double runOhm, double[] topV, double[] mostA, double ratio) =>
-        new([.. topV.Select(top => Cut(window, top, ratio).ToArray())], window, runOhm, mostA);
+    /// <param name="most">Cells a moment may have.</param>
+    public static VoltageCells Coarse(InputWindow window, double runOhm, double[] topV, double[] mostA, int most) =>
+        new([.. topV.Select(top => Cut(window, top, most).ToArray())], window, runOhm, mostA);
 
     /// <summary>The cells worth keeping, each cut into pieces.</summary>
     /// <param name="keep">One entry a column.</param>
-    public VoltageCells Finer(bool[] keep)
+    /// <param name="most">Cells a moment may have, if it can be helped.</param>
+    public VoltageCells Finer(bool[] keep, int most)
     {
         var cells = new (double, double)[Moments][];
         for (int moment = 0; moment < Moments; moment++)
         {
             int kept = Enumerable.Range(0, _cells[moment].Length).Count(i => keep[(i * Lanes) + moment]);
-            int pieces = Math.Clamp(MostCells / Math.Max(kept, 1), 1, Pieces);
+            int pieces = Math.Clamp(most / Math.Max(kept, 1), 1, Pieces);
             var finer = new List<(double, double)>();
             for (int i = 0; i < _cells[moment].Length; i++)
             {
@@ -134,19 +140,23 @@ internal sealed class VoltageCells
         return Math.Min(Math.Max(power - (power * power * _lossPerW[column]), 0), (float)Math.Min(Window.MaxW * (1 + 1e-7), 1e12));
     }
 
-    private static IEnumerable<(double LowV, double HighV)> Cut(InputWindow window, double topV, double ratio)
+    private static IEnumerable<(double LowV, double HighV)> Cut(InputWindow window, double topV, int most)
     {
         // Above the window an input may still work where its current limit holds the array there.
-        double highV = Math.Max(topV, window.MinV * ratio);
-        double lowV = Math.Max(window.MinV, highV / 16);
+        double highV = Math.Max(topV, window.MinV * Ratio);
+        double lowV = Math.Max(window.MinV, highV / Deepest);
         if (lowV > window.MinV)
         {
             yield return (Math.Max(window.MinV, 1e-9), lowV);
         }
 
-        for (double v = lowV; v < highV; v *= ratio)
+        double width = Math.Max(Ratio - 1, (highV - lowV) / (lowV * (most - 1)) / 2);
+        double v = lowV;
+        for (int i = 1; v < highV; i++)
         {
-            yield return (v, Math.Min(v * ratio, highV));
+            double nextV = i >= most - 1 ? highV : Math.Min(v * (1 + width), highV);
+            yield return (v, nextV);
+            v = nextV;
         }
     }
 }

@@ -11,6 +11,9 @@ namespace Arraywright.Search;
 /// </remarks>
 internal sealed class WiringTree
 {
+    /// <summary>What an exact circuit costs, in nodes: measured, so that a budget of nodes stands for a time.</summary>
+    private const int NodesPerCircuit = 40;
+
     private readonly SearchProblem _problem;
     private readonly StringCatalog _catalog;
     private readonly InputStrings[] _strings;
@@ -302,6 +305,7 @@ internal sealed class WiringTree
     {
         if (double.IsNaN(known[input][moment]))
         {
+            Nodes += NodesPerCircuit;
             known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment) : 0;
         }
 
