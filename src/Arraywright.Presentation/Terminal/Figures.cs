@@ -11,6 +11,9 @@ public static class Figures
     /// <summary>A figure with the digits usual for its unit: volts to 0.1, amps to 0.01, watts whole.</summary>
     public static string Of(double value, string unit) => $"{Number(value, Decimals(unit))} {unit}";
 
+    /// <summary>The smallest figure that is written in this unit: "1 W", "0.1 kWh".</summary>
+    public static string Least(string unit) => Decimals(unit) == 0 ? $"1 {unit}" : $"0.{new string('0', Decimals(unit) - 1)}1 {unit}";
+
     /// <summary>A figure held against a limit, with as many digits as it takes not to look equal to it when it is not.</summary>
     public static string Against(double value, double limit, string unit)
     {
