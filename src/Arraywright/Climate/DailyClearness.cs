@@ -13,14 +13,15 @@ internal static class DailyClearness
 
     /// <summary>Clearness of so many days, rising, with exactly the mean given.</summary>
     /// <param name="meanShare">Mean clearness of the month: global over extraterrestrial irradiation on the flat, 0.05 to 0.85.</param>
+    /// <param name="clearestShare">Clearness of a day without a cloud: no day is clearer, unless the mean itself is.</param>
     /// <param name="days">Days in the month.</param>
-    public static double[] Spread(double meanShare, int days)
+    public static double[] Spread(double meanShare, double clearestShare, int days)
     {
         double mean = Math.Clamp(meanShare, Least + 0.01, 0.84);
         double bend = mean - 0.75;
         double bend2 = bend * bend;
         double bend4 = bend2 * bend2;
-        double most = Math.Max(0.6313 + (0.267 * mean) - (11.9 * bend4 * bend4), mean + 0.02);
+        double most = Math.Max(Math.Min(0.6313 + (0.267 * mean) - (11.9 * bend4 * bend4), clearestShare), mean + 0.02);
         double x = (most - Least) / (most - mean);
         double g = -1.498 + (((1.184 * x) - (27.182 * Exponential.Of(-1.5 * x))) / (most - Least));
         double low = Exponential.Of(g * Least);

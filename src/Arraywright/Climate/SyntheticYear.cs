@@ -20,6 +20,8 @@ public static class SyntheticYear
     private const double WindMPerS = 2;
     private const double WarmestHour = 15;
     private const double SolarConstantWPerM2 = 1361;
+    /// <summary>The clearest day or hour against the clear sky of usual air: on some days the air is cleaner. Found by holding the year against seven real ones; see the reference tests.</summary>
+    private const double ClearestOverUsual = 1.10;
 
     /// <summary>The year of a place with a given climate.</summary>
     public static WeatherYear Of(MonthlyClimate climate, Place place)
@@ -34,20 +36,23 @@ public static class SyntheticYear
             int days = DateTime.DaysInMonth(ModelYear, month.Month);
             double[][] outsideW = new double[days][];
             double outsideSum = 0;
+            double clearSum = 0;
             for (int day = 0; day < days; day++)
             {
-                outsideSum += Outside(path, new DateTime(ModelYear, month.Month, day + 1), utcOffsetH, place.LongitudeDeg, hours);
+                outsideSum += Outside(path, new DateTime(ModelYear, month.Month, day + 1), utcOffsetH, place, hours);
+                clearSum += hours.Sum(hour => hour.ClearWPerM2);
                 outsideW[day] = [.. hours.Select(hour => hour.OutsideWPerM2)];
             }
 
             double mean = outsideSum > 0 ? month.HorizontalKWhPerM2 * 1000 / outsideSum : 0;
-            double[] clearness = Ordered(DailyClearness.Spread(mean, days), random);
-            double[] globalW = MonthOfHours(path, month, utcOffsetH, place.LongitudeDeg, clearness, random, hours);
+            double clearest = outsideSum > 0 ? ClearestOverUsual * clearSum / outsideSum : 1;
+            double[] clearness = Ordered(DailyClearness.Spread(mean, clearest, days), random);
+            double[] globalW = MonthOfHours(path, month, utcOffsetH, place, clearness, random, hours);
             BringToSum(globalW, outsideW, month.HorizontalKWhPerM2 * 1000);
             for (int day = 0; day < days; day++)
             {
                 DateTime date = new(ModelYear, month.Month, day + 1);
-                Outside(path, date, utcOffsetH, place.LongitudeDeg, hours);
+                Outside(path, date, utcOffsetH, place, hours);
                 for (int hour = 0; hour < 24; hour++)
                 {
                     steps.Add(Step(date.AddHours(hour + 1), globalW[(24 * day) + hour], hours[hour], AirC(climate, date, hour)));
@@ -65,7 +70,7 @@ public static class SyntheticYear
     }
 
     /// <summary>Sun outside the air over each hour of a day; returns their sum, Wh/m².</summary>
-    private static double Outside(SunPath path, DateTime date, double utcOffsetH, double longitudeDeg, HourSun[] hours)
+    private static double Outside(SunPath path, DateTime date, double utcOffsetH, Place place, HourSun[] hours)
     {
         double midnight = SunClock.JulianDay(date) - (utcOffsetH / 24);
         double sum = 0;
@@ -77,11 +82,17 @@ public static class SyntheticYear
                 double moment = midnight + ((hour + ((part + 0.5) / 4)) / 24);
                 SunPosition sun = path.At(moment);
                 double up = Math.Max(0, Math.Sin(sun.GeometricElevationDeg * Math.PI / 180));
-                total = total with { OutsideWPerM2 = total.OutsideWPerM2 + (up * SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu) / 4), UpShare = total.UpShare + (up / 4) };
+                double facing = SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
+                total = total with
+                {
+                    OutsideWPerM2 = total.OutsideWPerM2 + (up * facing / 4),
+                    ClearWPerM2 = total.ClearWPerM2 + (ClearSky.Of(sun, place.ElevationM, facing).GlobalWPerM2 / 4),
+                    UpShare = total.UpShare + (up / 4),
+                };
             }
 
             SunOfDate slow = path.OfDate(midnight + ((hour + 0.5) / 24));
-            double solarHour = hour + 0.5 - utcOffsetH + (longitudeDeg / 15) + (slow.EquationOfTimeMin / 60);
+            double solarHour = hour + 0.5 - utcOffsetH + (place.LongitudeDeg / 15) + (slow.EquationOfTimeMin / 60);
             hours[hour] = total with { HourAngleRad = (solarHour - 12) * Math.PI / 12 };
             sum += total.OutsideWPerM2;
         }
@@ -89,13 +100,13 @@ public static class SyntheticYear
         return sum;
     }
 
-    private static double[] MonthOfHours(SunPath path, ClimateMonth month, double utcOffsetH, double longitudeDeg, double[] clearness, Random random, HourSun[] hours)
+    private static double[] MonthOfHours(SunPath path, ClimateMonth month, double utcOffsetH, Place place, double[] clearness, Random random, HourSun[] hours)
     {
         double[] globalW = new double[24 * clearness.Length];
         double spread = 0;
         for (int day = 0; day < clearness.Length; day++)
         {
-            double outside = Outside(path, new DateTime(ModelYear, month.Month, day + 1), utcOffsetH, longitudeDeg, hours);
+            double outside = Outside(path, new DateTime(ModelYear, month.Month, day + 1), utcOffsetH, place, hours);
             if (outside <= 0)
             {
                 continue;
@@ -113,7 +124,7 @@ public static class SyntheticYear
                 HourSun sun = hours[hour];
                 double share = k * Math.Max(0.2, a + (b * Math.Cos(sun.HourAngleRad)));
                 double sigma = Math.Min(0.35, spreadA * Exponential.Of(spreadB * (1 - sun.UpShare)));
-                double hourShare = Math.Clamp(share + (sigma * spread), 0.25 * share, ClearShare(sun.UpShare));
+                double hourShare = Math.Min(Math.Max(share + (sigma * spread), 0.25 * share), sun.ClearestShare);
                 globalW[(24 * day) + hour] = hourShare * sun.OutsideWPerM2;
                 sum += globalW[(24 * day) + hour];
             }
@@ -121,7 +132,7 @@ public static class SyntheticYear
             double scale = sum > 0 ? k * outside / sum : 0;
             for (int hour = 0; hour < 24; hour++)
             {
-                double clear = ClearShare(hours[hour].UpShare) * hours[hour].OutsideWPerM2;
+                double clear = hours[hour].ClearestShare * hours[hour].OutsideWPerM2;
                 globalW[(24 * day) + hour] = Math.Min(globalW[(24 * day) + hour] * scale, clear);
             }
         }
@@ -137,9 +148,6 @@ public static class SyntheticYear
         double sine = Math.Sin(sunset - (Math.PI / 3));
         return (0.409 + (0.5016 * sine), 0.6609 - (0.4767 * sine));
     }
-
-    /// <summary>Clearness of an hour without a cloud: 0.80 with the sun high, less through more air.</summary>
-    private static double ClearShare(double upShare) => 0.80 * Exponential.Of(-0.05 / Math.Max(upShare, 0.05)) + 0.02;
 
     /// <summary>Scales a month to its sum, hours that would pass the clear sky held back and the rest raised for them.</summary>
     private static void BringToSum(double[] globalW, double[][] outsideW, double wantedWh)
@@ -216,5 +224,9 @@ public static class SyntheticYear
         ((int)Math.Round(place.LatitudeDeg * 100) * 40009) ^ (int)Math.Round(place.LongitudeDeg * 100);
 
     /// <summary>The sun over one hour.</summary>
-    private readonly record struct HourSun(double OutsideWPerM2, double UpShare, double HourAngleRad);
+    private readonly record struct HourSun(double OutsideWPerM2, double ClearWPerM2, double UpShare, double HourAngleRad)
+    {
+        /// <summary>No hour is clearer: a little over the clear sky of usual air, since air is clearer on some days.</summary>
+        public double ClearestShare => OutsideWPerM2 > 0 ? ClearestOverUsual * ClearWPerM2 / OutsideWPerM2 : 0;
+    }
 }
