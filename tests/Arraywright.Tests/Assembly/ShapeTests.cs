@@ -11,7 +11,7 @@ public sealed class ShapeTests
     private static readonly string[] Units =
     [
         "V", "A", "W", "Wh", "KWh", "Ohm", "Siemens", "S", "C", "K", "M", "Mm2", "H", "Ev", "Deg", "Hour", "WPerM2", "KWhPerM2", "KWhPerM2Day", "Watts", "Fractions",
-        "MPerS", "PerK", "APerK", "VPerK", "SPerM", "Fraction", "Percent", "Share", "Index", "Bar", "Hours", "Au", "Min", "Pa",
+        "MPerS", "PerK", "APerK", "VPerK", "SPerM", "Fraction", "Percent", "Share", "Index", "Bar", "Hours", "Au", "Min", "Pa", "JulianDay",
     ];
 
     /// <summary>Numbers whose unit stands elsewhere, with the reason.</summary>
