@@ -15,6 +15,12 @@ public static class Planner
     /// <summary>The maker's word is worth mentioning from this gain on, fraction.</summary>
     private const double WorthAsking = 0.005;
 
+    /// <summary>A wiring is clearly roomier when its coldest voltage is this share of the best one's, or less.</summary>
+    private const double RoomierShare = 0.9;
+
+    /// <summary>Enough to find a good roomier wiring; it is shown beside the best, not proved.</summary>
+    private const long RoomierNodes = 20_000;
+
     /// <summary>Finds, proves and ranks the wirings of a plan.</summary>
     /// <remarks>
     /// Ranks first what may be connected without asking anybody; then, named as such, what would earn more if every maker agreed.
@@ -41,6 +47,11 @@ public static class Planner
         if (chosen.Count == 0)
         {
             chosen.Add((LeastVolts(setting), []));
+        }
+        else if (chosen.Count < Shown && !go.Best.IsEmpty && MoreRoom(within, go.Best[0], cancellation) is { } roomier
+            && !chosen.Exists(pick => pick.Wirings.SequenceEqual(roomier.Wirings)))
+        {
+            chosen.Add((roomier.Wirings, ["more room to the voltage limit"]));
         }
 
         ImmutableArray<Design> designs = [.. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Wirings, index + 1, pick.ChosenFor))];
@@ -82,6 +93,15 @@ public static class Planner
     {
         ImmutableArray<Wiring?> wirings = [.. plan.Inputs.Select(planned => planned.StatedWiring)];
         return wirings.Any(wiring => wiring is not null) ? wirings : throw new ArgumentException("No input of the plan states a wiring.", nameof(plan));
+    }
+
+    /// <summary>The best wiring that stays clearly below the voltage of the best: what caution would cost.</summary>
+    private static Candidate? MoreRoom(SearchProblem within, Candidate best, CancellationToken cancellation)
+    {
+        double roomierV = RoomierShare * best.HighestColdV;
+        SearchProblem lower = within with { Inputs = [.. within.Inputs.Select(input => input with { MaxVoltageV = Math.Min(input.MaxVoltageV, roomierV) })] };
+        SearchOutcome outcome = WiringSearch.Run(lower, SearchOptions.Default with { NodeBudget = RoomierNodes }, progress: null, cancellation);
+        return outcome.Best.IsEmpty ? null : outcome.Best[0];
     }
 
     /// <summary>One panel of the lowest cold voltage on the first input: if even that stops, nothing may be connected.</summary>
