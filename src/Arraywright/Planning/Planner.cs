@@ -66,12 +66,11 @@ public static class Planner
         return setting.Result([setting.Judge.Judge(Stated(plan), 1, [])], search: null);
     }
 
-    /// <summary>Writes the letters for the stated wiring, or for the best one where none is stated.</summary>
+    /// <summary>Writes the letters for the stated wiring, or for the best one where none is stated or the stated one must be stopped: no maker can clear that.</summary>
     public static AskResult Ask(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Check(plan, options)
-            : Answer(plan, options, progress, cancellation);
+        bool isStated = plan.Inputs.Any(planned => planned.StatedWiring is not null);
+        PlanResult result = isStated && Check(plan, options) is { Verdict: not Level.Stop } stated ? stated : Answer(plan, options, progress, cancellation);
         Setting setting = new(plan, options);
         Design design = result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) ?? result.Designs[0];
         var letters = ImmutableArray.CreateBuilder<InputLetter>();
