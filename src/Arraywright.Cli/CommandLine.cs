@@ -37,6 +37,7 @@ internal static class CommandLine
             PlanVerb.Create(host),
             CheckVerb.Create(host),
             CurveVerb.Create(host),
+            DayVerb.Create(host),
             YearVerb.Create(host),
             AskVerb.Create(host),
             NetlistVerb.Create(host),

@@ -63,6 +63,13 @@ public static class ResultJson
         EnergyJson.Write(json, result);
     });
 
+    /// <summary>A day of a wiring.</summary>
+    public static string Write(DayResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        EnergyJson.Write(json, result);
+    });
+
     /// <summary>The letters to makers, with the verdict they belong to.</summary>
     public static string Write(AskResult result) => Document(json =>
     {

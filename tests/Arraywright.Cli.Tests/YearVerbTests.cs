@@ -117,4 +117,43 @@ public sealed class YearVerbTests
             File.Delete(path);
         }
     }
+
+    [Fact]
+    public void A_days_json_has_its_steps_and_they_add_up()
+    {
+        (int exit, string output, string error) = Session.Run("day", Example("milk-house-current"), "--date", "06-21", "--clear", "--json");
+        Assert.Equal(0, exit);
+        Assert.Empty(error);
+        JsonElement day = JsonDocument.Parse(output).RootElement;
+        Assert.Equal(24, day.GetProperty("steps").GetArrayLength());
+        double sum = day.GetProperty("steps").EnumerateArray().Sum(step => step.GetProperty("power_w").GetDouble());
+        Assert.Equal(day.GetProperty("delivered_kwh").GetDouble(), sum / 1000, 1e-9);
+        Assert.Contains("current", day.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("limited_by").GetString()));
+        Assert.InRange(day.GetProperty("sunrise_hour").GetDouble(), 3, 5);
+    }
+
+    [Fact]
+    public void A_days_page_fits_80_columns_for_every_example_and_season()
+    {
+        foreach (string example in Repository.Examples)
+        {
+            foreach (string date in new[] { "06-21", "12-21" })
+            {
+                string output = Session.Run("day", example, "--date", date).Output;
+                Assert.All(output.Split('\n'), line => Assert.True(line.Length <= 80, line));
+                Assert.Contains("Sunrise", output, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("13-40", "expected a day such as 06-21")]
+    [InlineData("02-29", "the weather has no February 29")]
+    public void A_day_that_is_not_there_is_wrong_input(string date, string told)
+    {
+        (int exit, string output, string error) = Session.Run("day", Example("lambing-shed"), "--date", date);
+        Assert.Equal(2, exit);
+        Assert.Empty(output);
+        Assert.Contains(told, error, StringComparison.Ordinal);
+    }
 }

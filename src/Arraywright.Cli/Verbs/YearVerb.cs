@@ -1,8 +1,6 @@
 using System.CommandLine;
-using Arraywright.Climate;
 using Arraywright.Energy;
 using Arraywright.Files;
-using Arraywright.Files.Weather;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
@@ -20,7 +18,7 @@ internal static class YearVerb
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
-            if (Weather(host, plan, options.Path(parse)) is not { } weather)
+            if (PlanWeather.Find(host, plan, options.Path(parse)) is not { } weather)
             {
                 return ExitCode.WrongInput;
             }
@@ -37,30 +35,6 @@ internal static class YearVerb
             return ExitCode.For(result.Verdict);
         }));
         return command;
-    }
-
-    /// <summary>The weather a plan names, or the built-in one; null, with the reason told, where there is neither.</summary>
-    private static WeatherYear? Weather(Host host, Plan plan, string planPath)
-    {
-        if (plan.Place?.Weather is not { } named)
-        {
-            WeatherYear? builtIn = YearStudy.BuiltIn(plan);
-            if (builtIn is null)
-            {
-                host.Error.WriteLine($"arraywright: {planPath}: {(plan.Place is null ? "the plan names no place" : "the built-in climate does not know this place, it is over open sea")}; expected \"place:\" with a latitude and a longitude on land, or with a weather file");
-            }
-
-            return builtIn;
-        }
-
-        string folder = planPath == "-" ? "." : Path.GetDirectoryName(planPath) ?? ".";
-        WeatherReading reading = WeatherFile.Load(Path.Combine(folder, named));
-        foreach (Fault fault in reading.Faults)
-        {
-            host.Error.WriteLine(fault.ToString());
-        }
-
-        return reading.Year;
     }
 
     private static void Print(Host host, YearResult result, Manners manners)

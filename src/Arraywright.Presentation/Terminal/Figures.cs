@@ -29,6 +29,9 @@ public static class Figures
     /// <summary>A stated figure: its own digits, no more.</summary>
     public static string Stated(double value, string unit) => $"{Signed(value.ToString("0.###", CultureInfo.InvariantCulture))} {unit}";
 
+    /// <summary>An energy, given in kWh: small ones in Wh.</summary>
+    public static string Energy(double kWh) => Math.Abs(kWh) < 1 ? $"{Number(1000 * kWh, 0)} Wh" : Of(kWh, "kWh");
+
     /// <summary>A share of a hundred: one decimal below 10, else whole.</summary>
     public static string Percent(double value) => $"{Number(value, Math.Abs(value) < 9.95 ? 1 : 0)} %";
 
@@ -51,7 +54,7 @@ public static class Figures
 
     private static int Decimals(string unit) => unit switch
     {
-        "W" or "W/m²" or "°C" => 0,
+        "W" or "Wh" or "W/m²" or "°C" => 0,
         "A" => 2,
         _ => 1,
     };

@@ -19,7 +19,6 @@ public static class SyntheticYear
     private const double DayToDay = 0.3;
     private const double WindMPerS = 2;
     private const double WarmestHour = 15;
-    private const double SolarConstantWPerM2 = 1361;
     /// <summary>The clearest day or hour against the clear sky of usual air: on some days the air is cleaner. Found by holding the year against seven real ones; see the reference tests.</summary>
     private const double ClearestOverUsual = 1.10;
 
@@ -82,7 +81,7 @@ public static class SyntheticYear
                 double moment = midnight + ((hour + ((part + 0.5) / 4)) / 24);
                 SunPosition sun = path.At(moment);
                 double up = Math.Max(0, Math.Sin(sun.GeometricElevationDeg * Math.PI / 180));
-                double facing = SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
+                double facing = ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
                 total = total with
                 {
                     OutsideWPerM2 = total.OutsideWPerM2 + (up * facing / 4),

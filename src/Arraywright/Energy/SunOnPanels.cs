@@ -26,8 +26,6 @@ public sealed record SunOptions
 /// <summary>Turns weather into what every kind of panel sees.</summary>
 public static class SunOnPanels
 {
-    private const double SolarConstantWPerM2 = 1361;
-
     /// <summary>The sun on the panels of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="weather">The weather.</param>
@@ -56,7 +54,7 @@ public static class SunOnPanels
             day[i] = days;
             endHour[i] = middle.TimeOfDay.TotalHours + (weather.StepH / 2);
             SunPosition sun = path.At(SunClock.JulianDay(middle) - (weather.UtcOffsetH / 24));
-            double outside = SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
+            double outside = ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
             SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, outside);
             SkyLight clear = ClearSky.Of(sun, weather.Place.ElevationM, outside);
             for (int stock = 0; stock < stocks.Length; stock++)

@@ -46,20 +46,26 @@ public static class YearStudy
     /// <param name="cancellation">Ends a search early.</param>
     public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, PlannerOptions.Default)
-            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation);
-        ImmutableArray<Wiring?> wirings = [.. result.Designs[0].Assignments.Select(assignment => assignment.Wiring)];
+        (Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
         SunSeries series = SunOnPanels.Of(plan, weather, SunOptions.Default);
         EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
         return new YearResult
         {
             Plan = plan,
-            Design = result.Designs[0],
+            Design = design,
             Energy = energy,
             WeatherSource = weather.Source,
             Assumed = [.. plan.Assumed, .. YearAssumptions.Of(plan, weather, options)],
             Cautions = Cautions.Usual,
         };
+    }
+
+    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input.</summary>
+    internal static (Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        Design design = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Planner.Check(plan, PlannerOptions.Default).Designs[0]
+            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation).Designs[0];
+        return (design, [.. design.Assignments.Select(assignment => assignment.Wiring)]);
     }
 }
