@@ -1,5 +1,3 @@
-using Arraywright.Electrical;
-
 namespace Arraywright.Search;
 
 /// <summary>For every block and moment, a line above its curve with corners at currents shared within the moment.</summary>
@@ -47,7 +45,7 @@ internal sealed class CurveLines
         double span = 2;
         for (int moment = 0; moment < topsA.Length; moment++)
         {
-            double[] lightA = [.. problem.Stocks.SelectMany(stock => Enumerable.Repeat(MostLightA(stock.AtWork[moment]), stock.Count)).OrderDescending()];
+            double[] lightA = [.. problem.Stocks.SelectMany(stock => Enumerable.Repeat(MostLightA(stock, moment), stock.Count)).OrderDescending()];
             topsA[moment] = Math.Max(1e-6, lightA.Take(widest).Sum() * 1.001);
             span = Math.Max(span, topsA[moment] / Math.Max(lightA[^1] * 0.6, topsA[moment] / 60));
         }
@@ -55,7 +53,9 @@ internal sealed class CurveLines
         return span;
     }
 
-    private static double MostLightA(PanelAtWork panel) => panel.Groups.Max(group => group.LightCurrentA);
+    /// <summary>The most current a panel of a stock can drive at 0 V, A.</summary>
+    public static double MostLightA(SearchStock stock, int moment) =>
+        stock.Covered.Max(panel => panel.AtWork[moment].Groups.Max(group => group.LightCurrentA));
 
     private static double[] Currents(double topA, double span)
     {
@@ -86,13 +86,28 @@ internal sealed class CurveLines
         return currents;
     }
 
+    /// <summary>The line above every panel of a stock.</summary>
+    private static void Cover(SearchStock stock, int moment, double[] currentsA, double contactOhm, double[] lineV)
+    {
+        Array.Fill(lineV, double.NegativeInfinity);
+        double[] oneV = new double[lineV.Length];
+        foreach (SearchStock panel in stock.Covered)
+        {
+            PanelPolyline.Above(panel.AtWork[moment], currentsA, contactOhm, oneV);
+            for (int k = 0; k < lineV.Length; k++)
+            {
+                lineV[k] = Math.Max(lineV[k], oneV[k]);
+            }
+        }
+    }
+
     private static double[][] Lines(SearchProblem problem, StringCatalog catalog, int moment, double[] currentsA)
     {
         double[][] panels = [.. problem.Stocks.Select(_ => new double[currentsA.Length])];
         double[][] branches = [.. problem.Stocks.Select(_ => new double[currentsA.Length])];
         for (int kind = 0; kind < panels.Length; kind++)
         {
-            PanelPolyline.Above(problem.Stocks[kind].AtWork[moment], currentsA, problem.ContactOhm, panels[kind]);
+            Cover(problem.Stocks[kind], moment, currentsA, problem.ContactOhm, panels[kind]);
             for (int k = 0; k < currentsA.Length; k++)
             {
                 branches[kind][k] = panels[kind][k] - (currentsA[k] * problem.ContactOhm);

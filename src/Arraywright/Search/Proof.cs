@@ -37,13 +37,13 @@ internal sealed class Proof
         }
 
         _shortlist = new Shortlist(options.Show);
-        _exact = new ExactWorth(problem, catalog);
+        _exact = new ExactWorth(problem);
     }
 
     /// <summary>Partial wirings bounded.</summary>
     public long Nodes => _nodes;
 
-    /// <summary>Wirings that break no limit, sums of short-circuit current apart.</summary>
+    /// <summary>Wirings that break no limit.</summary>
     public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW);
 
     /// <summary>Runs it.</summary>
@@ -70,6 +70,22 @@ internal sealed class Proof
         }
 
         return (_shortlist.Ranked(), Math.Max(boundW, _shortlist.BestW));
+    }
+
+    /// <summary>A bound on every wiring's worth without a walk, W.</summary>
+    /// <param name="floorW">Worth that some wiring has, W: below it nothing needs telling apart.</param>
+    public double BoundW(double floorW)
+    {
+        VoltageCells[] cells = FirstCells();
+        PartBounds bounds = BoundsOver(cells, before: null);
+        for (int level = 1; level < s_budgets.Length && bounds.HighestW > floorW; level++)
+        {
+            bool[][] keep = bounds.CellsAbove(floorW);
+            cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
+            bounds = BoundsOver(cells, bounds);
+        }
+
+        return Math.Max(bounds.HighestW, floorW);
     }
 
     /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
@@ -155,7 +171,7 @@ internal sealed class Proof
         double[] mostA = new double[_problem.Weights.Length];
         for (int moment = 0; moment < mostA.Length; moment++)
         {
-            double overLabel = _problem.Stocks.Max(stock => stock.AtWork[moment].Groups.Max(group => group.LightCurrentA) / stock.LabelIscA);
+            double overLabel = _problem.Stocks.Max(stock => CurveLines.MostLightA(stock, moment) / stock.LabelIscA);
             mostA[moment] = Math.Min(input.Window.MaxA, input.MaxIscSumA * overLabel);
         }
 
