@@ -10,5 +10,5 @@ if (part is "circuit" or "all")
 
 if (part is "search" or "all")
 {
-    SearchBench.Run(Console.Out);
+    SearchBench.Run(Console.Out, args.Length > 1 ? args[1] : "");
 }

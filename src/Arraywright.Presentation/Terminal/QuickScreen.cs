@@ -31,6 +31,11 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
             Line("  ", $"Left over: {leftOver}.");
         }
 
+        if (result.Designs[0].Verdict == Level.Go && result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) is { } asking)
+        {
+            WriteAsking(asking);
+        }
+
         Line("  ", "A panel in daylight is live: cover it before you touch its leads.");
     }
 
@@ -54,6 +59,15 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
             string reading = $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}, {Figures.Of(taken.PowerW, "W")}";
             Line("  ", $"Connected: {reading} {MeterTable.At(assignment.Conditions)}; {MeterTable.HeldBy(taken.LimitedBy)}.");
         }
+    }
+
+    /// <summary>What more there would be, if the maker agreed.</summary>
+    private void WriteAsking(Design design)
+    {
+        string wirings = string.Join(", ", design.Assignments.Where(assignment => assignment.Wiring is not null).Select(assignment => DesignsTable.Text(assignment.Wiring)));
+        (_, Finding? open) = VerdictSentence.Worst(design, Level.Ask);
+        string why = open is null ? "" : $"; {open.Title}: {VerdictSentence.Compared(open)}";
+        Line("  ", $"More, but ask the maker first: {wirings}, {Figures.Of(design.PeakPowerW, "W")}{why}.");
     }
 
     private void WriteAgainst(IEnumerable<Finding> against)

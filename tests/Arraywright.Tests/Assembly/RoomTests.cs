@@ -1,0 +1,69 @@
+using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
+
+namespace Arraywright.Tests.Assembly;
+
+/// <summary>A later room may call an earlier one, never the other way round.</summary>
+public sealed partial class RoomTests
+{
+    /// <summary>From early to late. Climate takes cell temperature from Sky; Planning puts rooms together and Energy runs designs.</summary>
+    private static readonly string[] Rooms = ["Gear", "Electrical", "Sky", "Climate", "Limits", "Search", "Planning", "Energy"];
+
+    [Fact]
+    public void No_room_names_a_later_room()
+    {
+        string root = Path.Combine(Root(), "src", "Arraywright");
+        List<string> arrowsBack = [];
+        foreach (string file in Directory.GetFiles(root, "*.cs", SearchOption.AllDirectories))
+        {
+            string room = Path.GetRelativePath(root, file).Split(Path.DirectorySeparatorChar)[0];
+            int here = Array.IndexOf(Rooms, room);
+            if (here < 0)
+            {
+                continue;
+            }
+
+            arrowsBack.AddRange(UsedRoom().Matches(File.ReadAllText(file))
+                .Select(use => use.Groups["room"].Value)
+                .Where(used => Array.IndexOf(Rooms, used) > here)
+                .Select(used => $"{Path.GetRelativePath(root, file)} uses {used}"));
+        }
+
+        Assert.Empty(arrowsBack);
+    }
+
+    [Fact]
+    public void Every_room_is_in_the_order_and_says_what_it_is()
+    {
+        string[] folders = [.. Directory.GetDirectories(Path.Combine(Root(), "src", "Arraywright")).Select(folder => Path.GetFileName(folder)!)];
+        Assert.Equal(Rooms.Order(StringComparer.Ordinal), folders.Order(StringComparer.Ordinal));
+        Assert.All(folders, folder =>
+        {
+            string[] lines = File.ReadAllLines(Path.Combine(Root(), "src", "Arraywright", folder, "README.md"));
+            Assert.InRange(lines.Length, 3, 15);
+        });
+    }
+
+    [Fact]
+    public void Every_file_that_the_documents_name_exists()
+    {
+        string root = Root();
+        string[] documents = [.. Directory.GetFiles(Path.Combine(root, "docs"), "*.md"), Path.Combine(root, "README.md"), Path.Combine(root, "CONTRIBUTING.md")];
+        string[] missing =
+        [
+            .. documents
+                .SelectMany(document => NamedFile().Matches(File.ReadAllText(document)).Select(match => match.Value))
+                .Where(path => !File.Exists(Path.Combine(root, path)))
+                .Distinct(),
+        ];
+        Assert.Empty(missing);
+    }
+
+    private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(here, "..", "..", "..", ".."));
+
+    [GeneratedRegex(@"^using (static )?Arraywright\.(?<room>[A-Z][a-z]+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex UsedRoom();
+
+    [GeneratedRegex(@"\b(src|tests)/[A-Za-z./-]+\.cs\b", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex NamedFile();
+}
