@@ -15,11 +15,11 @@ internal static class LargePile
 
     /// <summary>Groups of stocks, closest first joined, until the pile fits.</summary>
     /// <param name="stocks">The stocks.</param>
-    /// <param name="fits">Whether a pile of so many stocks, one a group, is small enough.</param>
-    public static List<ImmutableArray<SearchStock>> Groups(ImmutableArray<SearchStock> stocks, Func<ImmutableArray<SearchStock>, bool> fits)
+    /// <param name="fits">Whether the groups make a pile that is small enough.</param>
+    public static List<ImmutableArray<SearchStock>> Groups(ImmutableArray<SearchStock> stocks, Func<List<ImmutableArray<SearchStock>>, bool> fits)
     {
         List<ImmutableArray<SearchStock>> groups = [.. stocks.Select(stock => ImmutableArray.Create(stock))];
-        while (groups.Count > 1 && !fits([.. groups.Select(Worst)]))
+        while (groups.Count > 1 && !fits(groups))
         {
             (int first, int second) = (0, 1);
             double closest = double.PositiveInfinity;

@@ -28,7 +28,10 @@ internal sealed class Proof
         _catalog = catalog;
         _progress = progress;
         _cancellation = cancellation;
+progress?.Report(-1);
         _lines = new CurveLines(problem, catalog);
+progress?.Report(-2);
+
         _strings = new InputStrings[problem.Inputs.Length];
         for (int input = 0; input < _strings.Length; input++)
         {
@@ -58,13 +61,17 @@ internal sealed class Proof
             _progress?.Report((double)level / s_budgets.Length);
             PartBounds bounds = BoundsOver(cells, before);
             before = bounds;
+_progress?.Report(level + 0.5);
             boundW = Walk(bounds, Math.Min(s_budgets[level], _options.NodeBudget - _nodes));
             if (boundW <= _shortlist.FloorW || level == s_budgets.Length - 1 || _cancellation.IsCancellationRequested)
             {
+_progress?.Report(level + 0.6);
                 Simplify(bounds);
+_progress?.Report(level + 0.7);
                 break;
             }
 
+_progress?.Report(level + 0.6);
             bool[][] keep = bounds.CellsAbove(_shortlist.BestW * (1 - _options.NearTieFraction));
             cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
         }
@@ -78,8 +85,10 @@ internal sealed class Proof
     {
         VoltageCells[] cells = FirstCells();
         PartBounds bounds = BoundsOver(cells, before: null);
-        for (int level = 1; level < s_budgets.Length && bounds.HighestW > floorW; level++)
+        if (bounds.HighestW > floorW)
         {
+            // Once finer is enough: what is left comes from taking unlike panels for alike.
+_progress?.Report(level + 0.6);
             bool[][] keep = bounds.CellsAbove(floorW);
             cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
             bounds = BoundsOver(cells, bounds);
@@ -118,7 +127,7 @@ internal sealed class Proof
             }
         }
 
-        _nodes += tree.Nodes;
+        _nodes += tree.Nodes;_progress?.Report(tree.Nodes);
         return Math.Max(tree.UnseenW, tree.Stopped ? upToW : 0);
     }
 
@@ -136,7 +145,7 @@ internal sealed class Proof
             tree.Walk(split);
         }
 
-        _nodes += tree.Nodes;
+        _nodes += tree.Nodes;_progress?.Report(tree.Nodes);
     }
 
     private double LabelPowerW(int part)
@@ -182,6 +191,7 @@ internal sealed class Proof
     {
         int[] first = [.. Enumerable.Range(0, cells.Length).Where(input => Array.IndexOf(_strings, _strings[input]) == input)];
         float[][] tables = StringTables.Fill(_catalog, _lines, [.. first.Select(input => (cells[input], _strings[input].Place))]);
+_progress?.Report(10);
         var covers = new CoverTable[cells.Length];
         for (int i = 0; i < first.Length; i++)
         {
@@ -193,6 +203,7 @@ internal sealed class Proof
             covers[input] ??= covers[Array.IndexOf(_strings, _strings[input])];
         }
 
+_progress?.Report(20 + cells[0].Columns/1000.0);
         return new PartBounds(_problem, _catalog.Pile, covers);
     }
 

@@ -55,14 +55,17 @@ public static class WiringSearch
     /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
     private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        List<ImmutableArray<SearchStock>> groups = LargePile.Groups(problem.Stocks, stocks => Catalog(problem with { Stocks = stocks }, options) is not null);
+        List<ImmutableArray<SearchStock>> groups = LargePile.Groups(
+            problem.Stocks,
+            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options) is not null
+                && Catalog(problem with { Stocks = [.. groups.Select(LargePile.Best)] }, options) is not null);
         SearchProblem rough = problem with
         {
             Stocks = [.. groups.Select(LargePile.Worst)],
             Accept = problem.Accept is { } accept ? wirings => accept(LargePile.Placed(groups, wirings)) : null,
         };
         SearchProblem ideal = problem with { Stocks = [.. groups.Select(LargePile.Best)], Accept = null };
-        if (Catalog(rough, options) is not { } catalog || Catalog(ideal, options with { MostStrings = int.MaxValue }) is not { } idealCatalog)
+        if (Catalog(rough, options) is not { } catalog || Catalog(ideal, options) is not { } idealCatalog)
         {
             throw new ArgumentException("A pile of one kind has too many panels or strings to search.", nameof(problem));
         }

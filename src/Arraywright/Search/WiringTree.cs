@@ -288,13 +288,14 @@ internal sealed class WiringTree
         }
 
         double[][] known = [.. _strings.Select((strings, input) => _exact.Of(strings, [.. _chosen[input]]))];
+        var circuits = new Circuit?[known.Length];
         double giveUpW = EnoughW ?? Math.Min(_shortlist.LeastW, FloorW);
         double exactW = 0;
         for (int moment = 0; moment < _bounds.Shares.Length; moment++)
         {
             double share = _bounds.Shares[moment];
             boundW -= share * ExactWorth.TogetherW(_problem, input => _inputW[input][moment]);
-            exactW += share * ExactWorth.TogetherW(_problem, input => Known(known, wirings, input, moment));
+            exactW += share * ExactWorth.TogetherW(_problem, input => Known(known, wirings, circuits, input, moment));
             if (exactW + boundW <= giveUpW)
             {
                 return;
@@ -307,12 +308,12 @@ internal sealed class WiringTree
     private Wiring? WiringOf(InputStrings strings, List<int> chosen) =>
         chosen.Count == 0 ? null : Wiring.InParallel(chosen.Select(s => _catalog.WiringOf(strings.Rows[s])));
 
-    private double Known(double[][] known, ImmutableArray<Wiring?> wirings, int input, int moment)
+    private double Known(double[][] known, ImmutableArray<Wiring?> wirings, Circuit?[] circuits, int input, int moment)
     {
         if (double.IsNaN(known[input][moment]))
         {
             Nodes += NodesPerCircuit;
-            known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment) : 0;
+            known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment, ref circuits[input]) : 0;
         }
 
         return known[input][moment];
