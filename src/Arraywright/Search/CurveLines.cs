@@ -1,5 +1,3 @@
-using Arraywright.Electrical;
-
 namespace Arraywright.Search;
 
 /// <summary>For every block and moment, a line above its curve with corners at currents shared within the moment.</summary>
@@ -8,7 +6,7 @@ internal sealed class CurveLines
     /// <summary>Ratio of neighbouring currents where the panels work: chords then lie within about 1e-5 of the power.</summary>
     private const double Ratio = 1.008;
     private const int LowCurrents = 8;
-    private static readonly double[] s_feedBack = [-1, -0.5, -0.25, -0.12, -0.06, -0.03, -0.015, -0.007, -0.003];
+    private static readonly double[] FeedBack = [-1, -0.5, -0.25, -0.12, -0.06, -0.03, -0.015, -0.007, -0.003];
 
     private readonly double[][][] _linesV;
 
@@ -47,7 +45,7 @@ internal sealed class CurveLines
         double span = 2;
         for (int moment = 0; moment < topsA.Length; moment++)
         {
-            double[] lightA = [.. problem.Stocks.SelectMany(stock => Enumerable.Repeat(MostLightA(stock.AtWork[moment]), stock.Count)).OrderDescending()];
+            double[] lightA = [.. problem.Stocks.SelectMany(stock => Enumerable.Repeat(MostLightA(stock, moment), stock.Count)).OrderDescending()];
             topsA[moment] = Math.Max(1e-6, lightA.Take(widest).Sum() * 1.001);
             span = Math.Max(span, topsA[moment] / Math.Max(lightA[^1] * 0.6, topsA[moment] / 60));
         }
@@ -55,7 +53,9 @@ internal sealed class CurveLines
         return span;
     }
 
-    private static double MostLightA(PanelAtWork panel) => panel.Groups.Max(group => group.LightCurrentA);
+    /// <summary>The most current a panel of a stock can drive at 0 V, A.</summary>
+    public static double MostLightA(SearchStock stock, int moment) =>
+        stock.Covered.Max(panel => panel.AtWork[moment].Groups.Max(group => group.LightCurrentA));
 
     private static double[] Currents(double topA, double span)
     {
@@ -65,7 +65,7 @@ internal sealed class CurveLines
             fine++;
         }
 
-        var currents = new double[s_feedBack.Length + LowCurrents + fine];
+        var currents = new double[FeedBack.Length + LowCurrents + fine];
         int at = currents.Length;
         double current = topA;
         for (int i = 0; i < fine; i++, current /= Ratio)
@@ -78,12 +78,27 @@ internal sealed class CurveLines
             currents[--at] = current * i / LowCurrents;
         }
 
-        for (int i = 0; i < s_feedBack.Length; i++)
+        for (int i = 0; i < FeedBack.Length; i++)
         {
-            currents[i] = s_feedBack[i] * topA;
+            currents[i] = FeedBack[i] * topA;
         }
 
         return currents;
+    }
+
+    /// <summary>The line above every panel of a stock.</summary>
+    private static void Cover(SearchStock stock, int moment, double[] currentsA, double contactOhm, double[] lineV)
+    {
+        Array.Fill(lineV, double.NegativeInfinity);
+        double[] oneV = new double[lineV.Length];
+        foreach (SearchStock panel in stock.Covered)
+        {
+            PanelPolyline.Above(panel.AtWork[moment], currentsA, contactOhm, oneV);
+            for (int k = 0; k < lineV.Length; k++)
+            {
+                lineV[k] = Math.Max(lineV[k], oneV[k]);
+            }
+        }
     }
 
     private static double[][] Lines(SearchProblem problem, StringCatalog catalog, int moment, double[] currentsA)
@@ -92,7 +107,7 @@ internal sealed class CurveLines
         double[][] branches = [.. problem.Stocks.Select(_ => new double[currentsA.Length])];
         for (int kind = 0; kind < panels.Length; kind++)
         {
-            PanelPolyline.Above(problem.Stocks[kind].AtWork[moment], currentsA, problem.ContactOhm, panels[kind]);
+            Cover(problem.Stocks[kind], moment, currentsA, problem.ContactOhm, panels[kind]);
             for (int k = 0; k < currentsA.Length; k++)
             {
                 branches[kind][k] = panels[kind][k] - (currentsA[k] * problem.ContactOhm);

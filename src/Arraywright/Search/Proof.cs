@@ -7,7 +7,7 @@ internal sealed class Proof
 {
     private const int FewestCells = 12;
     private const int MostCells = 48;
-    private static readonly long[] s_budgets = [20_000, 100_000, 400_000, long.MaxValue];
+    private static readonly long[] Budgets = [20_000, 100_000, 400_000, long.MaxValue];
 
     private readonly SearchProblem _problem;
     private readonly SearchOptions _options;
@@ -37,13 +37,13 @@ internal sealed class Proof
         }
 
         _shortlist = new Shortlist(options.Show);
-        _exact = new ExactWorth(problem, catalog);
+        _exact = new ExactWorth(problem);
     }
 
     /// <summary>Partial wirings bounded.</summary>
     public long Nodes => _nodes;
 
-    /// <summary>Wirings that break no limit, sums of short-circuit current apart.</summary>
+    /// <summary>Wirings that break no limit.</summary>
     public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW);
 
     /// <summary>Runs it.</summary>
@@ -53,13 +53,13 @@ internal sealed class Proof
         VoltageCells[] cells = FirstCells();
         double boundW = 0;
         PartBounds? before = null;
-        for (int level = 0; level < s_budgets.Length; level++)
+        for (int level = 0; level < Budgets.Length; level++)
         {
-            _progress?.Report((double)level / s_budgets.Length);
+            _progress?.Report((double)level / Budgets.Length);
             PartBounds bounds = BoundsOver(cells, before);
             before = bounds;
-            boundW = Walk(bounds, Math.Min(s_budgets[level], _options.NodeBudget - _nodes));
-            if (boundW <= _shortlist.FloorW || level == s_budgets.Length - 1 || _cancellation.IsCancellationRequested)
+            boundW = Walk(bounds, Math.Min(Budgets[level], _options.NodeBudget - _nodes));
+            if (boundW <= _shortlist.FloorW || level == Budgets.Length - 1 || _cancellation.IsCancellationRequested)
             {
                 Simplify(bounds);
                 break;
@@ -70,6 +70,23 @@ internal sealed class Proof
         }
 
         return (_shortlist.Ranked(), Math.Max(boundW, _shortlist.BestW));
+    }
+
+    /// <summary>A bound on every wiring's worth without a walk, W.</summary>
+    /// <param name="floorW">Worth that some wiring has, W: below it nothing needs telling apart.</param>
+    public double BoundW(double floorW)
+    {
+        VoltageCells[] cells = FirstCells();
+        PartBounds bounds = BoundsOver(cells, before: null);
+        if (bounds.HighestW > floorW)
+        {
+            // Once finer is enough: what is left comes from taking unlike panels for alike.
+            bool[][] keep = bounds.CellsAbove(floorW);
+            cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
+            bounds = BoundsOver(cells, bounds);
+        }
+
+        return Math.Max(bounds.HighestW, floorW);
     }
 
     /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
@@ -155,7 +172,7 @@ internal sealed class Proof
         double[] mostA = new double[_problem.Weights.Length];
         for (int moment = 0; moment < mostA.Length; moment++)
         {
-            double overLabel = _problem.Stocks.Max(stock => stock.AtWork[moment].Groups.Max(group => group.LightCurrentA) / stock.LabelIscA);
+            double overLabel = _problem.Stocks.Max(stock => CurveLines.MostLightA(stock, moment) / stock.LabelIscA);
             mostA[moment] = Math.Min(input.Window.MaxA, input.MaxIscSumA * overLabel);
         }
 

@@ -20,7 +20,14 @@ public sealed record SearchStock(
     double ColdModelV,
     double MaxSystemV,
     double LabelIscA,
-    double LabelPowerW);
+    double LabelPowerW)
+{
+    /// <summary>When this stands for several kinds, those: its curve is then above all of theirs. Empty otherwise.</summary>
+    internal ImmutableArray<SearchStock> Members { get; init; } = [];
+
+    /// <summary>Every panel its curve must cover.</summary>
+    internal IEnumerable<SearchStock> Covered => Members.IsEmpty ? [this] : Members;
+}
 
 /// <summary>One input as the search sees it.</summary>
 /// <param name="Name">Name of the input.</param>
@@ -85,6 +92,12 @@ public sealed record SearchOptions
 
     /// <summary>Partial wirings bounded before it stops with an honest gap. Counted, not timed: the answer is the same on every machine.</summary>
     public long NodeBudget { get; init; } = 30_000_000;
+
+    /// <summary>Parts of the pile, counted as the product over kinds of their number plus one, above which nearly equal panels are taken for equal.</summary>
+    public int MostParts { get; init; } = 1 << 17;
+
+    /// <summary>Different strings above which the same is done.</summary>
+    public int MostStrings { get; init; } = 40_000;
 
     /// <summary>Wirings to return at most.</summary>
     public int Show { get; init; } = 8;

@@ -3,6 +3,8 @@ namespace Arraywright.Search;
 /// <summary>How many wirings there are: of the whole family, and of those that break no limit. Connecting nothing counts as one.</summary>
 internal static class WiringCount
 {
+    private const long MostSteps = 2_000_000;
+
     /// <summary>Wirings of the family on so many inputs, no limit applied; equal panels are not told apart. A double: it may pass 2^63, and is exact below 2^53.</summary>
     /// <remarks>
     /// A wiring is a multiset of strings, each with an input. Kinds with one panel are counted by the string of the first of them (the
@@ -45,29 +47,31 @@ internal static class WiringCount
         return sum;
     }
 
-    /// <summary>Wirings whose strings each input's voltage allows, and whose label power it allows. Sums of short-circuit current are not looked at: where they are limited, this is an upper bound.</summary>
+    /// <summary>Wirings that break no limit of any input: cold volts, label watts, label amps.</summary>
+    /// <param name="pile">The pile.</param>
+    /// <param name="inputs">Strings of each input.</param>
+    /// <param name="labelPowerW">Label power of a part, W.</param>
+    /// <returns>The number; where sums of amps are limited and too many to follow, an upper bound that does not look at them.</returns>
     public static double Allowed(Pile pile, InputStrings[] inputs, Func<int, double> labelPowerW)
     {
         double[] ways = new double[pile.States];
         ways[0] = 1;
         foreach (InputStrings strings in inputs)
         {
-            if (double.IsFinite(strings.Input.MaxLabelPowerW))
-            {
-                double[] own = new double[pile.States];
-                own[0] = 1;
-                Hang(pile, strings, own);
-                for (int part = 0; part < own.Length; part++)
-                {
-                    own[part] = labelPowerW(part) <= strings.Input.MaxLabelPowerW ? own[part] : 0;
-                }
-
-                ways = Together(pile, ways, own);
-            }
-            else
+            SearchInput input = strings.Input;
+            if (double.IsInfinity(input.MaxLabelPowerW) && double.IsInfinity(input.MaxIscSumA))
             {
                 Hang(pile, strings, ways);
+                continue;
             }
+
+            double[] own = HangWithinAmps(pile, strings) ?? HangAlone(pile, strings);
+            for (int part = 0; part < own.Length; part++)
+            {
+                own[part] = labelPowerW(part) <= input.MaxLabelPowerW ? own[part] : 0;
+            }
+
+            ways = Together(pile, ways, own);
         }
 
         return ways.Sum();
@@ -102,6 +106,7 @@ internal static class WiringCount
         double[][] ways = [.. Enumerable.Range(0, singles + 1).Select(_ => new double[pile.States])];
         Span<int> scratch = new int[2 * pile.Counts.Length];
         ways[0][0] = 1;
+        double[][] repeats = [.. Enumerable.Range(0, pile.Counts.Length).Select(kind => Enumerable.Range(0, pile.States).Select(part => Repeats(pile, part, kind, things[0])).ToArray())];
         for (int part = 1; part < pile.States; part++)
         {
             int kind = pile.Lowest[part];
@@ -109,7 +114,7 @@ internal static class WiringCount
             var taken = new PartsWithin(pile, part, scratch);
             while (taken.Next())
             {
-                sum += Repeats(pile, taken.Current, kind, things[0]) * ways[0][part - taken.Current];
+                sum += repeats[kind][taken.Current] * ways[0][part - taken.Current];
             }
 
             ways[0][part] = Math.Round(sum / pile.CountOf(part, kind));
@@ -176,6 +181,53 @@ internal static class WiringCount
             }
             while (beside.Next());
         }
+    }
+
+    private static double[] HangAlone(Pile pile, InputStrings strings)
+    {
+        double[] ways = new double[pile.States];
+        ways[0] = 1;
+        Hang(pile, strings, ways);
+        return ways;
+    }
+
+    /// <summary>Ways to hang each part on an input within its sum of amps, telling sums apart by the microampere; null when it does not limit or takes too long.</summary>
+    private static double[]? HangWithinAmps(Pile pile, InputStrings strings)
+    {
+        if (double.IsInfinity(strings.Input.MaxIscSumA))
+        {
+            return null;
+        }
+
+        long most = (long)Math.Round(strings.Input.MaxIscSumA * 1e6);
+        var ways = new Dictionary<long, double>?[pile.States];
+        ways[0] = new Dictionary<long, double> { [0] = 1 };
+        long steps = 0;
+        Span<int> scratch = new int[2 * pile.Counts.Length];
+        for (int s = 0; s < strings.Parts.Length; s++)
+        {
+            long amps = (long)Math.Round(strings.IscA[s] * 1e6);
+            var beside = new PartsWithin(pile, pile.Whole - strings.Parts[s], scratch);
+            do
+            {
+                foreach ((long sum, double count) in ways[beside.Current] ?? [])
+                {
+                    if (++steps > MostSteps)
+                    {
+                        return null;
+                    }
+
+                    if (sum + amps <= most)
+                    {
+                        Dictionary<long, double> longer = ways[strings.Parts[s] + beside.Current] ??= [];
+                        longer[sum + amps] = longer.GetValueOrDefault(sum + amps) + count;
+                    }
+                }
+            }
+            while (beside.Next());
+        }
+
+        return [.. ways.Select(sums => sums?.Values.Sum() ?? 0)];
     }
 
     private static double[] Together(Pile pile, double[] a, double[] b)

@@ -5,6 +5,9 @@ namespace Arraywright.Search;
 /// <summary>Finds the best wiring of a pile of panels on the inputs at hand and proves that there is none better.</summary>
 public static class WiringSearch
 {
+    /// <summary>Side-by-side blocks of so many parts of the pile still have tables of reasonable size.</summary>
+    private const int MostPartsInBlocks = 600;
+
     /// <summary>Runs the search.</summary>
     /// <param name="problem">Pile, inputs and moments.</param>
     /// <param name="options">How far to go.</param>
@@ -12,34 +15,96 @@ public static class WiringSearch
     /// <param name="cancellation">Ends the search early, with the best so far and an honest gap.</param>
     public static SearchOutcome Run(SearchProblem problem, SearchOptions options, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
+        Check(problem);
+
         // The strongest panels are placed first: they decide most, so that the walk is cut off early.
         problem = problem with { Stocks = [.. problem.Stocks.OrderByDescending(stock => stock.LabelPowerW)] };
-        var pile = new Pile([.. problem.Stocks.Select(stock => stock.Count)]);
-        var catalog = new StringCatalog(problem, pile, int.MaxValue);
+        return Catalog(problem, options) is { } catalog
+            ? Prove(problem, options, catalog, progress, cancellation)
+            : Approach(problem, options, progress, cancellation);
+    }
+
+    /// <summary>Every string of a pile; null when there are too many to prove anything in reasonable time.</summary>
+    private static StringCatalog? Catalog(SearchProblem problem, SearchOptions options)
+    {
+        int[] counts = [.. problem.Stocks.Select(stock => stock.Count)];
+        (double parts, bool packs) = Pile.Measure(counts);
+        int mostParts = problem.Family == WiringFamily.Strings ? options.MostParts : Math.Min(options.MostParts, MostPartsInBlocks);
+        if (!packs || parts > mostParts)
+        {
+            return null;
+        }
+
+        var catalog = new StringCatalog(problem, new Pile(counts), options.MostStrings);
+        return catalog.Complete ? catalog : null;
+    }
+
+    private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, CancellationToken cancellation)
+    {
         if (catalog.Rows.Count == 0)
         {
-            return NothingFits(problem);
+            return new SearchOutcome([], Report(problem, "", 0, 0, 1), 0);
         }
 
         var proof = new Proof(problem, options, catalog, progress, cancellation);
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
-        double gap = boundW <= bestW * (1 + Shortlist.Resolution) ? 0 : (boundW / bestW) - 1;
-        var report = new SearchReport(
-            Name(problem.Family),
+        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", bestW, boundW, proof.CountFeasible()), proof.Nodes);
+    }
+
+    /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
+    private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        List<ImmutableArray<SearchStock>> groups = LargePile.Groups(
+            problem.Stocks,
+            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options) is not null
+                && Catalog(problem with { Stocks = [.. groups.Select(LargePile.Best)] }, options) is not null);
+        SearchProblem rough = problem with
+        {
+            Stocks = [.. groups.Select(LargePile.Worst)],
+            Accept = problem.Accept is { } accept ? wirings => accept(LargePile.Placed(groups, wirings)) : null,
+        };
+        SearchProblem ideal = problem with { Stocks = [.. groups.Select(LargePile.Best)], Accept = null };
+        if (Catalog(rough, options) is not { } catalog || Catalog(ideal, options) is not { } idealCatalog)
+        {
+            throw new ArgumentException("A pile of one kind has too many panels or strings to search.", nameof(problem));
+        }
+
+        SearchOutcome found = Prove(rough, options, catalog, progress, cancellation);
+        var exact = new ExactWorth(problem);
+        ImmutableArray<Candidate> filled =
+        [
+            .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact))
+                .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true)
+                .OrderByDescending(candidate => candidate.ObjectiveW),
+        ];
+        double bestW = filled.IsEmpty ? 0 : filled[0].ObjectiveW;
+        double boundW = idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, cancellation).BoundW(bestW);
+        return new SearchOutcome(Ranking.Of(filled, options), Report(rough, ", nearly equal panels taken for equal", bestW, boundW, found.Report.Feasible), found.Nodes);
+    }
+
+    private static SearchReport Report(SearchProblem problem, string remark, double bestW, double boundW, double feasible)
+    {
+        double gap = boundW <= bestW * (1 + Shortlist.Resolution) ? 0 : bestW > 0 ? (boundW / bestW) - 1 : 1;
+        return new SearchReport(
+            (problem.Family == WiringFamily.Strings ? "strings" : "strings of panels and side-by-side blocks") + remark,
             WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length),
-            proof.CountFeasible(),
+            feasible,
             boundW,
             gap * 100,
             gap == 0);
-        return new SearchOutcome(Ranking.Of(ranked, options), report, proof.Nodes);
     }
 
-    /// <summary>Not even one panel alone keeps under the voltage of an input: proved without a search.</summary>
-    private static SearchOutcome NothingFits(SearchProblem problem) => new(
-        [],
-        new SearchReport(Name(problem.Family), WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length), 0, 0, 0, true),
-        0);
+    private static void Check(SearchProblem problem)
+    {
+        if (problem.Stocks.IsEmpty || problem.Inputs.IsEmpty || !(problem.Weights.Sum() > 0) || problem.Weights.Any(weight => weight < 0))
+        {
+            throw new ArgumentException("A search needs panels, inputs and moments that count.", nameof(problem));
+        }
 
-    private static string Name(WiringFamily family) => family == WiringFamily.Strings ? "strings" : "strings of panels and side-by-side blocks";
+        if (problem.Stocks.Any(stock => stock.Count < 1 || stock.AtWork.Length != problem.Weights.Length))
+        {
+            throw new ArgumentException("Every stock has panels, and one state of work a moment.", nameof(problem));
+        }
+    }
 }

@@ -14,6 +14,9 @@ internal sealed class WiringTree
     /// <summary>What an exact circuit costs, in nodes: measured, so that a budget of nodes stands for a time.</summary>
     private const int NodesPerCircuit = 40;
 
+    /// <summary>Nodes granted beyond any budget while no wiring at all is found.</summary>
+    private const int NodesForTheFirst = 100_000;
+
     private readonly SearchProblem _problem;
     private readonly StringCatalog _catalog;
     private readonly InputStrings[] _strings;
@@ -65,7 +68,7 @@ internal sealed class WiringTree
     public long Nodes { get; private set; }
 
     /// <summary>Whether the budget ended the walk.</summary>
-    public bool Stopped => Nodes >= _budget || _cancellation.IsCancellationRequested;
+    public bool Stopped => _cancellation.IsCancellationRequested || Nodes >= _budget + (_shortlist.BestW > 0 ? 0 : NodesForTheFirst);
 
     /// <summary>Highest bound among what the budget left unseen, W; 0 when nothing was left.</summary>
     public double UnseenW { get; private set; }
@@ -278,20 +281,21 @@ internal sealed class WiringTree
             return;
         }
 
-        ImmutableArray<Wiring?> wirings = [.. _strings.Select((strings, input) => _exact.WiringOf(strings, [.. _chosen[input]]))];
+        ImmutableArray<Wiring?> wirings = [.. _strings.Select((strings, input) => WiringOf(strings, _chosen[input]))];
         if (_problem.Accept is { } accept && !accept(wirings))
         {
             return;
         }
 
         double[][] known = [.. _strings.Select((strings, input) => _exact.Of(strings, [.. _chosen[input]]))];
+        var circuits = new Circuit?[known.Length];
         double giveUpW = EnoughW ?? Math.Min(_shortlist.LeastW, FloorW);
         double exactW = 0;
         for (int moment = 0; moment < _bounds.Shares.Length; moment++)
         {
             double share = _bounds.Shares[moment];
-            boundW -= share * MomentW(moment, input => _inputW[input][moment]);
-            exactW += share * MomentW(moment, input => Known(known, wirings, input, moment));
+            boundW -= share * ExactWorth.TogetherW(_problem, input => _inputW[input][moment]);
+            exactW += share * ExactWorth.TogetherW(_problem, input => Known(known, wirings, circuits, input, moment));
             if (exactW + boundW <= giveUpW)
             {
                 return;
@@ -301,38 +305,18 @@ internal sealed class WiringTree
         Accepted(wirings, exactW, complexity);
     }
 
-    private double Known(double[][] known, ImmutableArray<Wiring?> wirings, int input, int moment)
+    private Wiring? WiringOf(InputStrings strings, List<int> chosen) =>
+        chosen.Count == 0 ? null : Wiring.InParallel(chosen.Select(s => _catalog.WiringOf(strings.Rows[s])));
+
+    private double Known(double[][] known, ImmutableArray<Wiring?> wirings, Circuit?[] circuits, int input, int moment)
     {
         if (double.IsNaN(known[input][moment]))
         {
             Nodes += NodesPerCircuit;
-            known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment) : 0;
+            known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment, ref circuits[input]) : 0;
         }
 
         return known[input][moment];
-    }
-
-    /// <summary>Sum over inputs by themselves and units, each unit held to its most.</summary>
-    private double MomentW(int moment, Func<int, double> inputW)
-    {
-        double sum = 0;
-        for (int input = 0; input < _parts.Length; input++)
-        {
-            sum += _problem.Inputs[input].Unit < 0 ? inputW(input) : 0;
-        }
-
-        for (int unit = 0; unit < _problem.UnitMaxW.Length; unit++)
-        {
-            double togetherW = 0;
-            for (int input = 0; input < _parts.Length; input++)
-            {
-                togetherW += _problem.Inputs[input].Unit == unit ? inputW(input) : 0;
-            }
-
-            sum += Math.Min(togetherW, _problem.UnitMaxW[unit]);
-        }
-
-        return sum;
     }
 
     private void Accepted(ImmutableArray<Wiring?> wirings, double exactW, int complexity)
