@@ -23,6 +23,12 @@ internal static class CommandLine
             host.Error.WriteLine("arraywright: stopped.");
             return ExitCode.Interrupted;
         }
+        catch (IOException lost)
+        {
+            // Files that are named on the command line tell of their own faults; what is left is standard output.
+            host.Error.WriteLine($"arraywright: cannot write the answer: {lost.Message}");
+            return ExitCode.Failed;
+        }
         catch (Exception failure)
         {
             return Failure.Print(failure, host);

@@ -51,9 +51,16 @@ internal static class Work
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            string why = File.Exists(path) && !replace ? "it is there already, and --force was not given" : refused.Message;
-            host.Error.WriteLine($"arraywright: cannot write \"{path}\": {why}");
+            host.Error.WriteLine($"arraywright: cannot write \"{path}\": {Why(refused, isThere: File.Exists(path) && !replace)}");
             return ExitCode.WrongInput;
         }
     }
+
+    private static string Why(Exception refused, bool isThere) => refused switch
+    {
+        _ when isThere => "it is there already",
+        DirectoryNotFoundException or FileNotFoundException => "its folder is not there, or takes no files",
+        UnauthorizedAccessException => "you may not write there",
+        _ => refused.Message,
+    };
 }
