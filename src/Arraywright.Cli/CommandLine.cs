@@ -20,7 +20,7 @@ internal static class CommandLine
         }
         catch (OperationCanceledException) when (host.Interrupted.IsCancellationRequested)
         {
-            host.Error.WriteLine("arraywright: stopped.");
+            host.Error.WriteLine(Host.Stopped);
             return ExitCode.Interrupted;
         }
         catch (IOException lost)
