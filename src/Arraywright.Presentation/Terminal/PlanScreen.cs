@@ -14,6 +14,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         Design best = result.Designs[0];
         WriteTitle(result.Plan.Name);
         WriteVerdict(result);
+        WriteWorthAsking(result);
         WriteWiring(best);
         foreach (Assignment assignment in Connected(best))
         {
@@ -48,6 +49,16 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         List<string> lines = TextFlow.Lines(sentence, style.Width);
         lines[0] = style.ForLevel(verdict, word) + lines[0][word.Length..];
         lines.ForEach(writer.WriteLine);
+    }
+
+    /// <summary>Points at a design that takes more and waits only for an answer.</summary>
+    private void WriteWorthAsking(PlanResult result)
+    {
+        if (result.Verdict == Level.Go && result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) is { } asking && asking.PeakPowerW > result.Designs[0].PeakPowerW)
+        {
+            string more = $"Number {asking.Rank} below would take {Figures.Of(asking.PeakPowerW, "W")}, if the maker agrees: `arraywright ask` writes the letter.";
+            TextFlow.Write(writer, "", more, style.Width);
+        }
     }
 
     private void WriteTitle(string name)
