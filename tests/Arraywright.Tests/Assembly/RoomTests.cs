@@ -59,10 +59,36 @@ public sealed partial class RoomTests
         Assert.Empty(missing);
     }
 
+    [Fact]
+    public void Every_link_between_documents_leads_somewhere()
+    {
+        string root = Root();
+        string[] documents = [.. Directory.GetFiles(root, "*.md"), .. Directory.GetFiles(Path.Combine(root, "docs"), "*.md"), .. Directory.GetFiles(Path.Combine(root, "src"), "README.md", SearchOption.AllDirectories)];
+        Assert.True(documents.Length > 10);
+        Assert.Empty(documents.SelectMany(document => Links(document).Where(link => !Path.Exists(link)).Select(link => $"{Path.GetRelativePath(root, document)}: {link}")));
+    }
+
+    /// <summary>Links to files from where the document stands, and documents named from the root.</summary>
+    private static IEnumerable<string> Links(string document)
+    {
+        string text = File.ReadAllText(document);
+        return
+        [
+            .. Link().Matches(text).Select(match => Path.Combine(Path.GetDirectoryName(document)!, match.Groups["to"].Value)),
+            .. NamedDocument().Matches(text).Select(match => Path.Combine(Root(), match.Groups["to"].Value)),
+        ];
+    }
+
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(here, "..", "..", "..", ".."));
 
     [GeneratedRegex(@"^using (static )?Arraywright\.(?<room>[A-Z][a-z]+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex UsedRoom();
+
+    [GeneratedRegex(@"\]\((?<to>[^):#]+)(#[^)]*)?\)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Link();
+
+    [GeneratedRegex(@"`(?<to>docs/[a-z-]+\.md)`", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex NamedDocument();
 
     [GeneratedRegex(@"\b(src|tests)/[A-Za-z./-]+\.cs\b", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex NamedFile();
