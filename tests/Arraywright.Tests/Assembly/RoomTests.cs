@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 
@@ -31,6 +32,32 @@ public sealed partial class RoomTests
 
         Assert.Empty(arrowsBack);
     }
+
+    [Fact]
+    public void No_member_speaks_of_a_later_room()
+    {
+        const BindingFlags own = BindingFlags.Instance | BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly;
+        Type[] types = [.. typeof(Plan).Assembly.GetTypes().Where(type => Room(type) >= 0)];
+        Assert.True(types.Length > 100);
+        string[] arrowsBack =
+        [
+            .. from type in types
+               from spoken in type.GetFields(own).Select(field => field.FieldType)
+                   .Concat(type.GetMethods(own).SelectMany(method => method.GetParameters().Select(parameter => parameter.ParameterType).Append(method.ReturnType)))
+                   .Concat(type.GetConstructors(own).SelectMany(constructor => constructor.GetParameters().Select(parameter => parameter.ParameterType)))
+               from part in Parts(spoken)
+               where Room(part) > Room(type)
+               select $"{type.FullName} speaks of {part.FullName}",
+        ];
+        Assert.Empty(arrowsBack.Distinct());
+    }
+
+    /// <summary>A type, what it is an array or reference of, and what it is generic in.</summary>
+    private static IEnumerable<Type> Parts(Type type) => type.HasElementType
+        ? Parts(type.GetElementType()!)
+        : type.GetGenericArguments().SelectMany(Parts).Prepend(type);
+
+    private static int Room(Type type) => type.Namespace is { } name && name.StartsWith("Arraywright.", StringComparison.Ordinal) ? Array.IndexOf(Rooms, name.Split('.')[1]) : -1;
 
     [Fact]
     public void Every_room_is_in_the_order_and_says_what_it_is()
