@@ -7,16 +7,17 @@ public sealed class LossLadderTests
     [Fact]
     public void Each_bar_shows_what_is_left_and_what_was_just_taken()
     {
-        // 59 columns: 2 + "into the unit" 13 + 2 + "− 96 W" 6 + 2 leave 34 for 400 W: 304 W are 25.8 cells. What moves under half a watt has no line.
+        // 62 columns: 2 + "into the unit" 13 + 2 + "under 1 W" 9 + 2 leave 34 for 400 W: 304 W are 25.8 cells.
         Assert.Equal(
             """
-              label           400 W  ██████████████████████████████████
-              heat           − 96 W  ██████████████████████████░░░░░░░░
-              a gain         + 96 W  ██████████████████████████░░░░░░░░
-              into the unit   400 W  ██████████████████████████████████
+              label              400 W  ██████████████████████████████████
+              heat              − 96 W  ██████████████████████████░░░░░░░░
+              mismatch       under 1 W  ██████████████████████████
+              a gain            + 96 W  ██████████████████████████░░░░░░░░
+              into the unit      400 W  ██████████████████████████████████
 
             """,
-            Ladder(59, new("label", 400), new("heat", 96), new("mismatch", 0.1), new("a gain", -96), new("into the unit", 400)));
+            Ladder(62, new("label", 400), new("heat", 96), new("mismatch", 0.1), new("a gain", -96), new("into the unit", 400)));
     }
 
     [Fact]

@@ -5,20 +5,16 @@ public static class LossLadder
 {
     private const int Indent = 2;
 
-    /// <summary>Under this a step is not worth a line, W.</summary>
-    private const double WorthSayingW = 0.5;
-
-    /// <summary>Writes the ladder of a design, without the steps that move nothing.</summary>
-    public static void Write(TextWriter writer, IReadOnlyList<LossStep> losses, TerminalStyle style)
+    /// <summary>Writes the ladder of a design.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<LossStep> steps, TerminalStyle style)
     {
-        LossStep[] steps = [.. losses.Where((step, index) => IsLevel(index, losses) || Math.Abs(step.Watts) >= WorthSayingW)];
         int stageWidth = steps.Max(step => step.Stage.Length);
         string[] watts = [.. steps.Select((step, index) => Watts(step, IsLevel(index, steps)))];
         int wattsWidth = watts.Max(text => text.Length);
         int barWidth = style.Width - Indent - stageWidth - wattsWidth - 4;
         double scale = barWidth / Math.Max(1, Tallest(steps));
         double level = 0;
-        for (int index = 0; index < steps.Length; index++)
+        for (int index = 0; index < steps.Count; index++)
         {
             double before = level;
             level = IsLevel(index, steps) ? steps[index].Watts : level - steps[index].Watts;
@@ -32,6 +28,11 @@ public static class LossLadder
     private static string Watts(LossStep step, bool isLevel)
     {
         string amount = Figures.Of(Math.Abs(step.Watts), "W");
+        if (amount == "0 W" && !isLevel)
+        {
+            return "under 1 W";
+        }
+
         return isLevel ? amount : $"{(step.Watts < 0 ? '+' : Figures.Minus)} {amount}";
     }
 

@@ -10,8 +10,9 @@ public sealed class ShapeTests
     /// <summary>What a name of a number ends in: its unit, or that it has none.</summary>
     private static readonly string[] Units =
     [
+        "Seconds", "JulianDay", "julianDay",
         "V", "A", "W", "Wh", "KWh", "Ohm", "Siemens", "S", "C", "K", "M", "Mm2", "H", "Ev", "Deg", "Hour", "WPerM2", "KWhPerM2", "KWhPerM2Day", "Watts", "Fractions",
-        "MPerS", "PerK", "APerK", "VPerK", "SPerM", "Fraction", "Percent", "Share", "Index", "Bar", "Hours", "Au", "Min", "Pa", "Seconds", "JulianDay", "julianDay",
+        "MPerS", "PerK", "APerK", "VPerK", "SPerM", "Fraction", "Percent", "Share", "Index", "Bar", "Hours", "Au", "Min", "Pa",
     ];
 
     /// <summary>Numbers whose unit stands elsewhere, with the reason.</summary>
@@ -38,9 +39,6 @@ public sealed class ShapeTests
         ["HoursLimited.Current"] = "hours, as the type says",
         ["HoursLimited.Power"] = "hours, as the type says",
         ["HoursLimited.Voltage"] = "hours, as the type says",
-        ["SunDay.Rise"] = "a Julian day",
-        ["SunDay.Noon"] = "a Julian day",
-        ["SunDay.Set"] = "a Julian day",
         ["BatteryReport.LowestStateOfCharge"] = "a state of charge, 0 to 1",
         ["EnergyMoment.StateOfCharge"] = "a state of charge, 0 to 1",
         ["BatteryReport.HoursToFull"] = "hours, as it says",
