@@ -22,7 +22,7 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["quick"] =
         [
             "quick 4x \"22.9V 6.72A 18.9V 6.35A\" --onto \"50V 10A 400W\"",
-            "quick 2x \"22.9V 6.72A\" 1x \"44.1V 5.8A\" --onto \"60V 12A\"",
+            "quick 2x \"23V 6.7A 120W\" 1x \"44V 5.8A 200W\" --onto \"60V 12A\"",
         ],
         ["new"] = ["new shed.yaml"],
         ["schema"] = ["schema > plan.schema.json"],
