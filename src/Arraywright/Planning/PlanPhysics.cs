@@ -38,7 +38,8 @@ internal sealed class PlanPhysics
             : Sourced.Given(Temperatures.ColdestCellC),
         Temperatures.HottestAirC,
         Temperatures.HottestCellC,
-        Temperatures.ClimateSuggestsColderC);
+        Temperatures.ClimateSuggestsColderC,
+        Temperatures.ClimateCondition);
 
     /// <summary>How each fitted model misses its label, in plan order.</summary>
     public IEnumerable<(Panel Panel, PanelFit Fit)> Fits => _models.Select(model => (model.Panel, model.Fit));
