@@ -1,5 +1,6 @@
 using Arraywright.Electrical;
 using Arraywright.Energy;
+using Arraywright.Planning;
 using Arraywright.Sky;
 
 namespace Arraywright.Presentation.Terminal;

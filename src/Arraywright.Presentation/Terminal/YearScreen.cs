@@ -1,4 +1,5 @@
 using Arraywright.Energy;
+using Arraywright.Planning;
 
 namespace Arraywright.Presentation.Terminal;
 
