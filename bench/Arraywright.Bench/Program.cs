@@ -1,6 +1,6 @@
 using Arraywright.Bench;
 
-// Which part to run: "circuit", "search", or both.
+// Which part to run: "circuit", "search", "year", or all of them.
 string part = args.Length > 0 ? args[0] : "all";
 Console.Out.WriteLine($"{System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, {Machine.Processor()}");
 if (part is "circuit" or "all")
@@ -11,4 +11,9 @@ if (part is "circuit" or "all")
 if (part is "search" or "all")
 {
     SearchBench.Run(Console.Out, args.Length > 1 ? args[1] : "");
+}
+
+if (part is "year" or "all")
+{
+    YearBench.Run(Console.Out);
 }

@@ -29,6 +29,7 @@ public sealed class WeatherYear
         }
 
         (Place, Steps, StepH, UtcOffsetH, Source, Repairs) = (place, steps, stepH, utcOffsetH, source, repairs);
+        AveragedOverH = stepH;
     }
 
     /// <summary>Where it was, or is made for.</summary>
@@ -39,6 +40,9 @@ public sealed class WeatherYear
 
     /// <summary>Length of a step, h.</summary>
     public double StepH { get; }
+
+    /// <summary>How long its sun was averaged over, h: longer than a step where the steps were cut out of longer ones.</summary>
+    public double AveragedOverH { get; init; }
 
     /// <summary>Local standard time less universal time, h.</summary>
     public double UtcOffsetH { get; }

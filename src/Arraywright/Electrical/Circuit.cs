@@ -14,17 +14,25 @@ public sealed class Circuit
     /// <summary>Where the maximum power point of crystalline silicon usually is, as a share of the open-circuit voltage (common practice); only a first guess.</summary>
     private const double UsualTopShare = 0.8;
 
+    /// <summary>Voltages this close, as a share, are not solved twice: the current differs by about as much.</summary>
+    private const double SameV = 1e-6;
+
     /// <summary>Open-circuit voltage at or under which there is no power worth the name, V.</summary>
     private const double Dark = 1e-6;
 
     private readonly Network _network;
     private readonly HillFinder _hills;
+    private readonly Standing _lastOpen;
+    private readonly Snapshot _open;
+    private double _topShare = UsualTopShare;
 
     /// <summary>Makes the circuit of a tree.</summary>
     public Circuit(CircuitTree tree)
     {
         _network = new Network(tree);
         _hills = new HillFinder(_network);
+        _lastOpen = new Standing(_network);
+        _open = new Snapshot(_network.Leaves.Count);
         FindOpenCircuit();
     }
 
@@ -32,6 +40,7 @@ public sealed class Circuit
     public double OpenCircuitV { get; private set; }
 
     /// <summary>Gives every group of cells other conditions, without building the circuit again.</summary>
+    /// <remarks>Equal groups that the circuit was built with stand for one another: they must stay equal.</remarks>
     /// <param name="groups">The groups of each kind of panel (<see cref="PanelAtWork.Kind"/>) as they work now, kind after kind.</param>
     /// <param name="stride">Entries a kind, at least as many as its groups.</param>
     public void Update(ReadOnlySpan<DiodeParameters> groups, int stride)
@@ -132,29 +141,29 @@ public sealed class Circuit
         return new OperatingPoint(clippedV, window.MaxW / clippedV, window.MaxW, LimitedBy.Power, unlimited.PowerW, firstHillW);
     }
 
-    /// <summary>The highest power point, searched from a guess: for conditions that change little from one call to the next.</summary>
-    /// <param name="guessV">Where it may be, V; anything outside 0 to open circuit is no guess.</param>
-    public CurvePoint MaximumPowerNear(double guessV)
+    /// <summary>The highest power point after an <see cref="Update"/>, searched from where it was before: fast where conditions change little from one call to the next.</summary>
+    public CurvePoint MaximumPowerAgain()
     {
         if (OpenCircuitV <= Dark)
         {
             return default;
         }
 
-        if (!(guessV > 0 && guessV < OpenCircuitV))
-        {
-            return MaximumPower();
-        }
-
-        _hills.SearchFrom(OpenCircuitV, guessV, _network.MostCurrentA());
-        return HighestTop();
+        _hills.SearchAgain(_open, _topShare * OpenCircuitV, _network.MostCurrentA());
+        CurvePoint top = HighestTop();
+        _topShare = top.VoltageV > 0 ? top.VoltageV / OpenCircuitV : UsualTopShare;
+        return top;
     }
 
     /// <summary>Power lost in copper and contacts at a terminal voltage, W.</summary>
     /// <param name="voltageV">Any finite voltage.</param>
     public double WireLossW(double voltageV)
     {
-        CurrentAt(voltageV);
+        if (!(Math.Abs(_network.VoltageV - voltageV) <= SameV * Math.Abs(voltageV)))
+        {
+            CurrentAt(voltageV);
+        }
+
         return _network.WireHeatW();
     }
 
@@ -172,8 +181,10 @@ public sealed class Circuit
 
     private void FindOpenCircuit()
     {
-        _network.StartAtOpenCircuit();
+        _lastOpen.Recall();
         _network.SolveAtCurrent(0);
+        _lastOpen.Keep();
+        _open.Take(_network);
         OpenCircuitV = Math.Max(0, _network.VoltageV);
     }
 

@@ -12,6 +12,7 @@ internal sealed class EnergyRun
     private readonly Plan _plan;
     private readonly SunSeries _series;
     private readonly EnergyOptions _options;
+    private readonly bool _isSpread;
     private readonly MovingArray?[] _arrays;
     private readonly Owner[] _owners;
     private readonly SpanSums[] _spans;
@@ -30,6 +31,7 @@ internal sealed class EnergyRun
         _series = series;
         _options = options;
         _arrays = [.. wirings.Select((wiring, input) => wiring is null ? null : new MovingArray(physics, wiring, _plan.Inputs[input].Input))];
+        _isSpread = options.SpreadWithinStep && series.AveragedOverH > WithinStep.ShortestH;
         _owners = Owner.Of(_plan);
         _spans = [.. series.SpanNames.Select(_ => new SpanSums(Stages))];
         _inputLevelsW = new double[Stages];
@@ -104,7 +106,7 @@ internal sealed class EnergyRun
     {
         LimitedBy limited = array.Levels(_series.Stocks, step, 1, _inputLevelsW);
         StockSun sun = _series.Stocks[array.FirstStock];
-        if (!_options.SpreadWithinStep
+        if (!_isSpread
             || WithinStep.Of(sun.UsefulWPerM2[step], sun.ClearWPerM2[step]) is not { } parts
             || !array.WouldBeHeld(parts.Bright))
         {

@@ -17,10 +17,11 @@ internal sealed class MovingArray
     private readonly double[] _counts;
     private readonly int _stride;
     private readonly DiodeParameters[] _groups;
-    private readonly PanelTop[] _coldTops;
-    private readonly PanelTop[] _warmTops;
+    private readonly bool[] _isEvenlyShaded;
+    private readonly PanelTops _coldTops;
+    private readonly PanelTops _warmTops;
+    private readonly PanelTops _shadedTops;
     private readonly Circuit?[] _shaded;
-    private double _topShare;
 
     public MovingArray(PlanPhysics physics, Wiring wiring, DcInput input)
     {
@@ -31,8 +32,10 @@ internal sealed class MovingArray
         _stocks = [.. Enumerable.Range(0, stocks.Length).Where(stock => _counts[stock] > 0)];
         _stride = stocks.Max(stock => physics.Model(stock.Panel.Name).Groups);
         _groups = new DiodeParameters[stocks.Length * _stride];
-        _coldTops = new PanelTop[stocks.Length];
-        _warmTops = new PanelTop[stocks.Length];
+        _isEvenlyShaded = new bool[stocks.Length];
+        _coldTops = new PanelTops(stocks.Length);
+        _warmTops = new PanelTops(stocks.Length);
+        _shadedTops = new PanelTops(stocks.Length);
         _shaded = new Circuit?[stocks.Length];
         PanelAtWork OfKind(int stock) => physics.Shaded(stocks[stock].Panel.Name, Conditions.Standard) with { Kind = stock };
         _circuit = new Circuit(CircuitTree.Of(wiring, name => OfKind(IndexOf(stocks, name)), physics.Wires));
@@ -77,35 +80,56 @@ internal sealed class MovingArray
             return LimitedBy.Off;
         }
 
+        SetPanels(suns, step, brightness);
         foreach (int stock in _stocks)
         {
-            AddPanel(stock, suns[stock].UsefulWPerM2[step] * brightness, suns[stock].CellC[step], suns[stock].ShadedFraction[step], levelsW);
+            levelsW[(int)Stage.WeakSun] += _counts[stock] * _coldTops.PowerW(stock);
+            levelsW[(int)Stage.Heat] += _counts[stock] * _warmTops.PowerW(stock);
+            levelsW[(int)Stage.Shade] += _counts[stock] * (_shaded[stock] is { } alone ? AloneW(alone) : (_isEvenlyShaded[stock] ? _shadedTops : _warmTops).PowerW(stock));
         }
 
         _circuit.Update(_groups, _stride);
-        Top = _circuit.MaximumPowerNear(_topShare * _circuit.OpenCircuitV);
-        _topShare = Top.VoltageV / Math.Max(_circuit.OpenCircuitV, 1e-9);
+        Top = _circuit.MaximumPowerAgain();
         levelsW[(int)Stage.Cable] = Top.PowerW;
         levelsW[(int)Stage.Mismatch] = Top.PowerW + _circuit.WireLossW(Top.VoltageV);
         return Limited(levelsW);
     }
 
-    private void AddPanel(int stock, double usefulWPerM2, double cellC, double shadedFraction, Span<double> levelsW)
+    /// <summary>Gives every panel, and every group of its cells, the conditions of a step.</summary>
+    private void SetPanels(ImmutableArray<StockSun> suns, int step, double brightness)
     {
-        PanelStock kind = _physics.Plan.Panels[stock];
-        PanelModel model = _physics.Model(kind.Panel.Name);
-        DiodeParameters open = model.At(new Conditions(usefulWPerM2, cellC));
-        double count = _counts[stock];
-        double hotW = _warmTops[stock].PowerW(open);
-        levelsW[(int)Stage.WeakSun] += count * _coldTops[stock].PowerW(model.At(new Conditions(usefulWPerM2, 25)));
-        levelsW[(int)Stage.Heat] += count * hotW;
+        bool anyShaded = false;
+        foreach (int stock in _stocks)
+        {
+            PanelStock kind = _physics.Plan.Panels[stock];
+            PanelModel model = _physics.Model(kind.Panel.Name);
+            StockSun sun = suns[stock];
+            Conditions open = new(sun.UsefulWPerM2[step] * brightness, sun.CellC[step]);
+            DiodeParameters whole = model.At(open);
+            _coldTops.Set(stock, model.At(open with { CellC = Conditions.Standard.CellC }));
+            _warmTops.Set(stock, whole);
 
-        Span<DiodeParameters> groups = _groups.AsSpan(stock * _stride, _stride);
-        Conditions seen = new(usefulWPerM2 * (1 - shadedFraction), cellC);
-        model.FillGroups(seen, kind.Shade, groups);
-        levelsW[(int)Stage.Shade] += count * (_shaded[stock] is { } alone
-            ? AloneW(alone)
-            : shadedFraction + kind.Shade.Fraction > 0 ? _warmTops[stock].PowerW(model.At(seen with { IrradianceWPerM2 = seen.IrradianceWPerM2 * (1 - kind.Shade.Fraction) })) : hotW);
+            Span<DiodeParameters> groups = _groups.AsSpan(stock * _stride, _stride);
+            double litFraction = 1 - sun.ShadedFraction[step];
+            double evenFraction = litFraction * (1 - kind.Shade.Fraction);
+            _isEvenlyShaded[stock] = evenFraction < 1;
+            if (evenFraction == 1 && kind.Shade.GroupFractions.IsEmpty)
+            {
+                groups[..model.Groups].Fill(whole.OneOf(model.Groups));
+                continue;
+            }
+
+            anyShaded = true;
+            _shadedTops.Set(stock, model.At(open with { IrradianceWPerM2 = open.IrradianceWPerM2 * evenFraction }));
+            model.FillGroups(open with { IrradianceWPerM2 = open.IrradianceWPerM2 * litFraction }, kind.Shade, groups);
+        }
+
+        _coldTops.Solve();
+        _warmTops.Solve();
+        if (anyShaded)
+        {
+            _shadedTops.Solve();
+        }
     }
 
     private double AloneW(Circuit alone)

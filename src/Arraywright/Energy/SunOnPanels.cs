@@ -76,7 +76,7 @@ public static class SunOnPanels
             }
         }
 
-        return new SunSeries(weather.StepH, Months, span, day, endHour, [.. stocks]);
+        return new SunSeries(weather.StepH, Months, span, day, endHour, [.. stocks]) { AveragedOverH = weather.AveragedOverH };
     }
 
     private static ImmutableArray<string> Months { get; } =

@@ -17,6 +17,9 @@ public sealed record SunSeries(
     double[] EndHour,
     ImmutableArray<StockSun> Stocks)
 {
+    /// <summary>How long the weather's sun was averaged over, h; a step where nothing else is said.</summary>
+    public double AveragedOverH { get; init; } = StepH;
+
     /// <summary>Steps.</summary>
     public int Count => Span.Length;
 }

@@ -8,6 +8,9 @@ namespace Arraywright.Energy;
 /// </remarks>
 internal static class WithinStep
 {
+    /// <summary>Sun averaged over so many hours or less shows its bright and clouded spells by itself.</summary>
+    public const double ShortestH = 5 / 60.0;
+
     /// <summary>Sun through cloud as a share of clear sun.</summary>
     private const double CloudedShare = 0.3;
 

@@ -32,12 +32,16 @@ internal sealed class HillFinder
     private readonly List<Snapshot> _pool = [];
     private readonly Stack<(Snapshot Left, Snapshot Right)> _open = new();
     private readonly Snapshot _trial;
+    private readonly Standing _lastTop;
+    private readonly Standing _lastLow;
 
     public HillFinder(Network network)
     {
         _network = network;
         _bounds = new SlopeBounds(network);
         _trial = new Snapshot(network.Leaves.Count);
+        _lastTop = new Standing(network);
+        _lastLow = new Standing(network);
     }
 
     /// <summary>The tops found by the last call, by rising voltage.</summary>
@@ -72,22 +76,24 @@ internal sealed class HillFinder
         Settle(sought, bestW, bestV, narrow, used);
     }
 
-    /// <summary>Finds the highest top up to a voltage, from a good guess.</summary>
-    /// <param name="highV">Upper end, V.</param>
-    /// <param name="guessV">Where the top may be, V, between 0 and the upper end.</param>
+    /// <summary>Finds the highest top below a point at or above open circuit, from where it was found the last time.</summary>
+    /// <param name="open">That point, solved.</param>
+    /// <param name="guessV">Where the top may be, V, between 0 and that point.</param>
     /// <param name="mostA">No current of the array is above this, A: what lies below guessed power over this current cannot be the top.</param>
-    public void SearchFrom(double highV, double guessV, double mostA)
+    public void SearchAgain(Snapshot open, double guessV, double mostA)
     {
         Tops.Clear();
         _open.Clear();
         int used = 0;
-        Snapshot high = At(highV, ref used);
+        _lastTop.Recall();
         Snapshot guess = At(guessV, ref used);
         double lowV = Math.Clamp(guess.PowerW / mostA * (1 - 1e-9), 0, guessV * (1 - 1e-3));
+        _lastLow.Recall();
         Snapshot low = At(lowV, ref used);
+        _lastLow.Keep();
         _open.Push((low, guess));
-        _open.Push((guess, high));
-        Settle(Sought.Highest, Math.Max(low.PowerW, guess.PowerW), double.PositiveInfinity, highV * Resolution, used);
+        _open.Push((guess, open));
+        Settle(Sought.Highest, Math.Max(low.PowerW, guess.PowerW), double.PositiveInfinity, open.VoltageV * Resolution, used);
     }
 
     private void Settle(Sought sought, double bestW, double bestV, double narrow, int used)
@@ -200,8 +206,10 @@ internal sealed class HillFinder
         (double lowV, double highV) = (left.VoltageV, right.VoltageV);
         double lowSlopeA = left.PowerSlopeA;
         double highSlopeA = right.PowerSlopeA;
-        double v = NewtonV(lowSlopeA < -highSlopeA ? left : right, lowV, highV);
+        Snapshot nearest = lowSlopeA < -highSlopeA ? left : right;
+        double v = NewtonV(nearest, lowV, highV);
         double nextV = v;
+        nearest.GiveBack(_network);
         for (int step = 0; step < 60; step++)
         {
             _network.SolveAtVoltage(v);
@@ -229,6 +237,7 @@ internal sealed class HillFinder
         double topV = nextV;
         double topA = _network.CurrentA - (_network.SlopeS * (topV - v));
         Tops.Add((topV, topA));
+        _lastTop.Keep();
         return topV * topA;
     }
 

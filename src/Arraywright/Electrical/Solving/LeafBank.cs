@@ -35,7 +35,6 @@ internal sealed class LeafBank
         _bypassSaturationA = new double[padded];
         _perBypassV = new double[padded];
         IdealityV = new double[padded];
-        CriticalV = new double[padded];
         BypassIdealityV = new double[padded];
         BypassCriticalV = new double[padded];
         OpenGuessV = new double[padded];
@@ -80,7 +79,6 @@ internal sealed class LeafBank
         _shuntS[i] = cells.ShuntSiemens;
         _perIdealityV[i] = 1 / cells.IdealityV;
         IdealityV[i] = cells.IdealityV;
-        CriticalV[i] = Critical(cells.IdealityV, cells.SaturationCurrentA);
         OpenGuessV[i] = Math.Min(
             cells.IdealityV * Math.Log((cells.LightCurrentA / cells.SaturationCurrentA) + 1),
             cells.LightCurrentA / cells.ShuntSiemens);
@@ -130,8 +128,6 @@ internal sealed class LeafBank
     public double[] WantedV { get; }
 
     public double[] IdealityV { get; }
-
-    public double[] CriticalV { get; }
 
     public double[] BypassIdealityV { get; }
 
@@ -240,7 +236,7 @@ internal sealed class LeafBank
             double wantedX = x + ((wantedV - oldV) / VoltPerJunctionVolt[i]);
             if (wantedX > x)
             {
-                JunctionV[i] = Shortened(wantedX, x, IdealityV[i], CriticalV[i]);
+                JunctionV[i] = Shortened(wantedX, x, IdealityV[i], Critical(IdealityV[i], _saturationA[i]));
                 continue;
             }
 

@@ -14,6 +14,9 @@ internal sealed class Network
 
     private const int MaxSteps = 200;
 
+    /// <summary>A start that has not led to the solution by this step was a bad one.</summary>
+    private const int StepsFromAStart = 40;
+
     private readonly Layout _layout;
     private readonly double[] _lineV;
     private readonly double[] _lineOhm;
@@ -138,6 +141,11 @@ internal sealed class Network
             if (Unfold() < SmallStep)
             {
                 return;
+            }
+
+            if (step == StepsFromAStart)
+            {
+                StartAtOpenCircuit();
             }
         }
 

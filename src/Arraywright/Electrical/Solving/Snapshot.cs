@@ -37,5 +37,6 @@ internal sealed class Snapshot(int leaves)
         bank.BypassSlopeS.AsSpan(0, leaves).CopyTo(BypassSlopeS);
     }
 
+    /// <summary>Puts the network back there.</summary>
     public void GiveBack(Network network) => JunctionV.CopyTo(network.Leaves.JunctionV, 0);
 }
