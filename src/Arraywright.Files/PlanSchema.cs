@@ -95,6 +95,10 @@ public static class PlanSchema
                 WriteEither(json, () => WriteQuantity(json, QuantityKinds.Share), () => WriteList(json, ShadeHoursKeys.Section, 24), () => WriteSection(json, ShadeGroupsKeys.Section, null));
                 WriteExample(json, key);
                 break;
+            case LoadKey:
+                WriteEither(json, () => WriteQuantity(json, LoadKey.Constant), () => WriteList(json, LoadHoursKeys.Section, LoadKey.Most));
+                WriteExample(json, key);
+                break;
             case SectionKey section:
                 WriteSection(json, section.Section, null);
                 break;

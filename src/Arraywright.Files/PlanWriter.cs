@@ -66,6 +66,7 @@ public static class PlanWriter
         WriteLimit(lines, InputKeys.RatedCurrent, input.RatedCurrent);
         WriteLimit(lines, InputKeys.MaxPower, input.MaxPower);
         lines.Add(InputKeys.Efficiency, Figures.Of(input.EfficiencyFraction, InputKeys.Efficiency));
+        lines.Add(InputKeys.SelfUse, input.SelfUseW == 0 ? null : Figures.Of(input.SelfUseW, InputKeys.SelfUse));
         lines.Add(InputKeys.Wiring, planned.StatedWiring is null ? null : $"\"{WiringText.Print(planned.StatedWiring)}\"");
         WriteBattery(lines, InputKeys.Battery, input.Battery, input.Name, assumed);
     }
@@ -92,7 +93,20 @@ public static class PlanWriter
         lines.Add(BatteryKeys.Capacity, Figures.Of(battery!.CapacityWh, BatteryKeys.Capacity));
         Add(BatteryKeys.From, battery.FromFraction);
         Add(BatteryKeys.To, battery.ToFraction);
-        Add(BatteryKeys.Load, battery.LoadW);
+        if (battery.LoadByHourW.IsEmpty)
+        {
+            lines.Add(BatteryKeys.Load, assumed.Contains(BatteryReader.AssumedName(owner, BatteryKeys.Load)) ? null : Figures.Of(battery.LoadW, LoadKey.Constant));
+        }
+
+        lines.AddList(BatteryKeys.Load, LoadWriting.Hours(battery), hours =>
+        {
+            lines.Add(LoadHoursKeys.From, ClockHour.Write(hours.From));
+            lines.Add(LoadHoursKeys.To, ClockHour.Write(hours.To));
+            lines.Add(LoadHoursKeys.Power, Figures.Of(hours.PowerW, LoadHoursKeys.Power));
+        });
+        lines.Add(BatteryKeys.Reserve, battery.ReserveFraction == 0 ? null : Figures.Of(battery.ReserveFraction, BatteryKeys.Reserve));
+        lines.Add(BatteryKeys.Chemistry, battery.Chemistry is { } chemistry ? BatteryKeys.Chemistry.Options[(int)chemistry] : null);
+        lines.Add(BatteryKeys.MaxCharge, Figures.Of(battery.MaxChargeW, BatteryKeys.MaxCharge));
 
         void Add(QuantityKey part, double figure) =>
             lines.Add(part, assumed.Contains(BatteryReader.AssumedName(owner, part)) ? null : Figures.Of(figure, part));

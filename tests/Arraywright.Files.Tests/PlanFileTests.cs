@@ -109,6 +109,16 @@ public sealed class PlanFileTests
     }
 
     [Fact]
+    public void A_load_by_the_hour_is_spread_over_its_hours_and_may_last_over_midnight()
+    {
+        Plan plan = Plans.Read(Plans.Changed("rated_current: 10 A", "battery: { capacity: 900 Wh, chemistry: nickel, reserve: 15 %, max_charge: 300 W, load: [{ from: 22:00, to: 1:30, power: 40 W }, { from: 1:00, to: 2:00, power: 6 W }] }\n    self_use: 4 W"));
+        Battery battery = plan.Inputs[0].Input.Battery!;
+        Assert.Equal([40, 26, .. new double[20], 40, 40], battery.LoadByHourW);
+        Assert.Equal((BatteryChemistry.Nickel, 0.15, 300.0), (battery.Chemistry, battery.ReserveFraction, battery.MaxChargeW));
+        Assert.Equal(4, plan.Inputs[0].Input.SelfUseW);
+    }
+
+    [Fact]
     public void A_plan_that_leaves_nothing_out_assumes_nothing_but_panel_and_battery_gaps()
     {
         string[] what = [.. Full.Assumed.Select(assumption => assumption.What)];

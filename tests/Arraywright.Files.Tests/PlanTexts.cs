@@ -93,7 +93,10 @@ internal static class PlanTexts
     }
 
     private static string Battery(Random random) =>
-        $"    battery:\n      capacity: {Number(random, 100, 5000)} Wh\n{Optional(random, $"      from: {Number(random, 0, 40)} %\n", $"      to: {Number(random, 60, 100)} %\n", $"      load: {Number(random, 0, 90)} W\n")}";
+        $"    battery:\n      capacity: {Number(random, 100, 5000)} Wh\n{Optional(random, $"      from: {Number(random, 0, 40)} %\n", $"      to: {Number(random, 60, 100)} %\n", random.Next(2) == 0 ? $"      load: {Number(random, 0, 90)} W\n" : LoadHours(random), $"      reserve: {Number(random, 0, 50)} %\n", $"      max_charge: {Number(random, 10, 900)} W\n", "      chemistry: lead\n")}";
+
+    private static string LoadHours(Random random) =>
+        $"      load:\n        - {{ from: {random.Next(24)}:30, to: 24:00, power: {Number(random, 0, 90)} W }}\n        - {{ from: 22:00, to: {random.Next(12)}:15, power: {Number(random, 1, 90)} W }}\n";
 
     private static string Limit(Random random, string unit) => random.Next(2) == 0
         ? $"{Number(random, 1, 900)} {unit}"

@@ -29,6 +29,8 @@ internal static class InputKeys
 
     public static readonly QuantityKey Efficiency = new("efficiency", QuantityKinds.Percent.Within(0.3, 1), "95 %", "Conversion efficiency from the input to the battery.") { Otherwise = "typical" };
 
+    public static readonly QuantityKey SelfUse = new("self_use", QuantityKinds.Power.Within(0, 1000), "5 W", "What its electronics use while it works.") { Otherwise = "0 W" };
+
     public static readonly NameKey Unit = new("unit", "dairy-store", "Name of the unit that this input belongs to.") { Otherwise = "it stands alone" };
 
     public static readonly WiringKey Wiring = new("wiring", "(shed-120 + shed-120) | (shed-120 + shed-120)", "The wiring to judge with `check`: + in series, | in parallel, 3*a for three in series.") { Otherwise = "the search finds one" };
@@ -37,7 +39,7 @@ internal static class InputKeys
 
     public static readonly PlanSection Section = new(
         "an input",
-        [Name, MaxVoltage, StartVoltage, MppVoltage, MaxCurrent, MaxShortCircuitCurrent, RatedCurrent, MaxPower, Efficiency, Unit, Wiring, Battery]);
+        [Name, MaxVoltage, StartVoltage, MppVoltage, MaxCurrent, MaxShortCircuitCurrent, RatedCurrent, MaxPower, Efficiency, SelfUse, Unit, Wiring, Battery]);
 }
 
 /// <summary>Keys of a limit written as a group.</summary>
@@ -63,9 +65,27 @@ internal static class BatteryKeys
 
     public static readonly QuantityKey To = new("to", QuantityKinds.Percent, "100 %", "State of charge at which charging stops.") { Otherwise = "100 %" };
 
-    public static readonly QuantityKey Load = new("load", QuantityKinds.Power.Within(0, 1e6), "40 W", "Constant load drawn meanwhile.") { Otherwise = "0 W" };
+    public static readonly LoadKey Load = new("load", "40 W", "Load drawn meanwhile: constant, or a list of hours.") { Otherwise = "0 W" };
 
-    public static readonly PlanSection Section = new("a battery", [Capacity, From, To, Load]);
+    public static readonly QuantityKey Reserve = new("reserve", QuantityKinds.Percent, "20 %", "State of charge that loads may not draw below.") { Otherwise = "0 %" };
+
+    public static readonly ChoiceKey Chemistry = new("chemistry", ["iron phosphate", "nickel", "lead"], "iron phosphate", "What it is made of, which decides how it takes its last charge.") { Otherwise = "iron phosphate" };
+
+    public static readonly QuantityKey MaxCharge = new("max_charge", QuantityKinds.Power, "500 W", "Most power it is charged with.") { Otherwise = "half its capacity an hour" };
+
+    public static readonly PlanSection Section = new("a battery", [Capacity, From, To, Load, Reserve, Chemistry, MaxCharge]);
+}
+
+/// <summary>Keys of a load by the hour.</summary>
+internal static class LoadHoursKeys
+{
+    public static readonly HourKey From = new("from", "18:00", "Local clock hour at which the load begins.") { Required = true };
+
+    public static readonly HourKey To = new("to", "23:30", "Local clock hour at which it ends; earlier than the beginning means the next morning.") { Required = true };
+
+    public static readonly QuantityKey Power = new("power", QuantityKinds.Power.Within(0, 1e6), "60 W", "Power drawn meanwhile; loads at the same hour add up.") { Required = true };
+
+    public static readonly PlanSection Section = new("hours of load", [From, To, Power]);
 }
 
 /// <summary>Keys of a unit with several inputs.</summary>

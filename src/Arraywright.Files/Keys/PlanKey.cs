@@ -95,6 +95,19 @@ internal sealed record ShadeKey(string Name, string Example, string About) : Pla
     protected override string ExpectedKind => "shade";
 }
 
+/// <summary>A load: a constant power, or a list of hours.</summary>
+internal sealed record LoadKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+{
+    /// <summary>Hours of load in one list at most.</summary>
+    public const int Most = 24;
+
+    public static Quantity Constant => QuantityKinds.Power.Within(0, 1e6);
+
+    public override string Expected => "a constant power such as \"40 W\", or a list of hours such as \"- { from: 18:00, to: 23:30, power: 60 W }\"";
+
+    protected override string ExpectedKind => "a load";
+}
+
 /// <summary>Several shares in a list.</summary>
 internal sealed record SharesKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
 {

@@ -30,7 +30,7 @@ internal static class RootKeys
     public static readonly PlanSection[] All =
     [
         Section, PlaceKeys.Section, MountKeys.Section, PanelKeys.Section, ShadeHoursKeys.Section, ShadeGroupsKeys.Section, UnitKeys.Section,
-        InputKeys.Section, LimitKeys.Section, BatteryKeys.Section, CableKeys.Section,
+        InputKeys.Section, LimitKeys.Section, BatteryKeys.Section, LoadHoursKeys.Section, CableKeys.Section,
     ];
 }
 

@@ -141,6 +141,23 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>An hour of the day, 0 to 24; minutes are its fraction.</summary>
+    public double? Hour(HourKey key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (ClockHour.TryRead(scalar.Text, out double hour))
+        {
+            return hour;
+        }
+
+        AddUnexpected(scalar, key, "write hours and minutes, 7:30");
+        return null;
+    }
+
     /// <summary>The index of the word chosen among the key's options.</summary>
     public int? Choice(ChoiceKey key)
     {

@@ -55,6 +55,7 @@ internal sealed class InputsReader(NameRegister names, StockReader panels, Units
             RatedCurrent = LimitReader.Read(fields, InputKeys.RatedCurrent, name, assumed),
             MaxPower = LimitReader.Read(fields, InputKeys.MaxPower, name, assumed),
             EfficiencyFraction = fields.Figure(InputKeys.Efficiency),
+            SelfUseW = fields.Figure(InputKeys.SelfUse) ?? 0,
             Unit = unit,
             Battery = battery,
         };

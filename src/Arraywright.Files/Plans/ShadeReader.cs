@@ -54,7 +54,7 @@ internal static class ShadeReader
 
     private static void AddHours(Fields fields, List<ShadeHours> hours)
     {
-        double? from = Hour(fields, ShadeHoursKeys.From), to = Hour(fields, ShadeHoursKeys.To), fraction = fields.Figure(ShadeHoursKeys.Fraction);
+        double? from = fields.Hour(ShadeHoursKeys.From), to = fields.Hour(ShadeHoursKeys.To), fraction = fields.Figure(ShadeHoursKeys.Fraction);
         if (from is not { } begins || to is not { } ends || fraction is not { } share)
         {
             return;
@@ -76,22 +76,6 @@ internal static class ShadeReader
         }
 
         hours.Add(new ShadeHours(begins, ends, share));
-    }
-
-    private static double? Hour(Fields fields, HourKey key)
-    {
-        if (fields.Scalar(key) is not { } scalar)
-        {
-            return null;
-        }
-
-        if (ClockHour.TryRead(scalar.Text, out double hour))
-        {
-            return hour;
-        }
-
-        fields.AddUnexpected(scalar, key, "write hours and minutes, 7:30");
-        return null;
     }
 
     private static ImmutableArray<double> ReadGroups(Fields fields, Panel? panel)
