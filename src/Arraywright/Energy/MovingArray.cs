@@ -8,7 +8,7 @@ namespace Arraywright.Energy;
 internal sealed class MovingArray
 {
     /// <summary>Below so many W/m² on every panel a step counts as dark: no input starts in it.</summary>
-    private const double DarkWPerM2 = 1;
+    internal const double DarkWPerM2 = 1;
 
     private readonly PlanPhysics _physics;
     private readonly InputWindow _window;
