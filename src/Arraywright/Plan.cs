@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Gear;
 
@@ -87,6 +88,12 @@ public sealed record Plan
 
     /// <summary>Where; null when the plan does not say (a quick question).</summary>
     public required Place? Place { get; init; }
+
+    /// <summary>The weather of the file that <see cref="Place.Weather"/> names, put in by whoever reads that file; null where none is named or read.</summary>
+    public WeatherYear? WeatherYear { get; init; }
+
+    /// <summary>The days that the goal "day" is about; null when the plan names none.</summary>
+    public DaySpan? Dates { get; init; }
 
     /// <summary>How the panels face.</summary>
     public required Mount Mount { get; init; }

@@ -10,7 +10,18 @@ namespace Arraywright;
 /// <param name="BoundW">No wiring of the family does better than this, in the unit of <see cref="Design.ObjectiveW"/>.</param>
 /// <param name="GapPercent">How far the bound lies above the best found, %; 0 when proved.</param>
 /// <param name="Proved">True when the best found is the best there is, at the objective's resolution.</param>
-public sealed record SearchReport(string Family, double Considered, double Feasible, double BoundW, double GapPercent, bool Proved);
+public sealed record SearchReport(string Family, double Considered, double Feasible, double BoundW, double GapPercent, bool Proved)
+{
+    /// <summary>How the moments searched by compare with every step of the span; null when the moments themselves are the goal.</summary>
+    public ExactComparison? Exact { get; init; }
+}
+
+/// <summary>How well the moments that a search went by stand for the whole span that the goal is about.</summary>
+/// <param name="Moments">Weighted moments searched by.</param>
+/// <param name="Resolved">Designs solved again over every step.</param>
+/// <param name="DisagreementPercent">How much more another of these designs gained on its moments, solved exactly, than the one put first did, %; 0 when none did.</param>
+/// <param name="MomentsGapPercent">The gap of the search on the moments alone, %.</param>
+public readonly record struct ExactComparison(int Moments, int Resolved, double DisagreementPercent, double MomentsGapPercent);
 
 /// <summary>The answer to a plan or a check: what every screen, the report and the JSON show.</summary>
 public sealed record PlanResult

@@ -19,24 +19,27 @@ public static class DistilledMoments
     /// <summary>Moments with weights in hours; each kind of panel sees what shade by the hour leaves. Steps in which no input starts are left out.</summary>
     /// <param name="series">The sun on every kind of panel.</param>
     /// <param name="most">How many moments at most, 1 or more: 24 serve where all panels see the same sun, 40 where they do not.</param>
-    public static ImmutableArray<Moment> Of(SunSeries series, int most)
+    /// <param name="spread">Whether mixed steps count as their bright and their clouded part, as <see cref="EnergyRun"/> takes them.</param>
+    public static ImmutableArray<Moment> Of(SunSeries series, int most, bool spread)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         int stocks = series.Stocks.Length;
-        int[] lit = Lit(series);
+        Spell[] lit = Lit(series, spread && series.AveragedOverH > WithinStep.ShortestH);
         int[] group = Partition.Of(Coordinates(series, lit), most);
         double[] weightH = new double[most];
         double[] irradiance = new double[most * stocks];
         double[] warmth = new double[most * stocks];
         for (int i = 0; i < lit.Length; i++)
         {
-            weightH[group[i]] += series.StepH;
+            double hours = series.StepH * lit[i].Share;
+            weightH[group[i]] += hours;
             for (int stock = 0; stock < stocks; stock++)
             {
                 int at = (group[i] * stocks) + stock;
                 StockSun sun = series.Stocks[stock];
-                irradiance[at] += SeenWPerM2(sun, lit[i]);
-                warmth[at] += SeenWPerM2(sun, lit[i]) * sun.CellC[lit[i]];
+                double seenWh = hours * SeenWPerM2(sun, lit[i]);
+                irradiance[at] += seenWh;
+                warmth[at] += seenWh * sun.CellC[lit[i].Step];
             }
         }
 
@@ -46,46 +49,69 @@ public static class DistilledMoments
             if (weightH[one] > 0)
             {
                 Range own = (one * stocks)..((one + 1) * stocks);
-                moments.Add(new Moment(weightH[one], Means(irradiance.AsSpan(own), warmth.AsSpan(own), weightH[one] / series.StepH)));
+                moments.Add(new Moment(weightH[one], Means(irradiance.AsSpan(own), warmth.AsSpan(own), weightH[one])));
             }
         }
 
         return moments.ToImmutable();
     }
 
-    private static ImmutableArray<Conditions> Means(ReadOnlySpan<double> irradiance, ReadOnlySpan<double> warmth, double steps)
+    /// <summary>A step, or its bright or clouded part.</summary>
+    private readonly record struct Spell(int Step, double Share, double Brightness);
+
+    private static ImmutableArray<Conditions> Means(ReadOnlySpan<double> irradiance, ReadOnlySpan<double> warmth, double hours)
     {
         var seen = ImmutableArray.CreateBuilder<Conditions>(irradiance.Length);
         for (int stock = 0; stock < irradiance.Length; stock++)
         {
-            seen.Add(irradiance[stock] > 0 ? new Conditions(irradiance[stock] / steps, warmth[stock] / irradiance[stock]) : new Conditions(0, Conditions.Standard.CellC));
+            seen.Add(irradiance[stock] > 0 ? new Conditions(irradiance[stock] / hours, warmth[stock] / irradiance[stock]) : new Conditions(0, Conditions.Standard.CellC));
         }
 
         return seen.MoveToImmutable();
     }
 
-    private static double SeenWPerM2(StockSun sun, int step) => sun.UsefulWPerM2[step] * (1 - sun.ShadedFraction[step]);
+    private static double SeenWPerM2(StockSun sun, in Spell spell) => sun.UsefulWPerM2[spell.Step] * spell.Brightness * (1 - sun.ShadedFraction[spell.Step]);
 
-    private static int[] Lit(SunSeries series)
+    private static Spell[] Lit(SunSeries series, bool spread)
     {
-        var lit = new List<int>(series.Count);
+        var lit = new List<Spell>(series.Count);
+        StockSun first = series.Stocks[0];
         for (int step = 0; step < series.Count; step++)
         {
-            foreach (StockSun sun in series.Stocks)
+            if (!IsLit(series, step))
             {
-                if (sun.UsefulWPerM2[step] >= MovingArray.DarkWPerM2)
-                {
-                    lit.Add(step);
-                    break;
-                }
+                continue;
+            }
+
+            if (spread && WithinStep.Of(first.UsefulWPerM2[step], first.ClearWPerM2[step]) is { } parts)
+            {
+                lit.Add(new Spell(step, parts.BrightShare, parts.Bright));
+                lit.Add(new Spell(step, 1 - parts.BrightShare, parts.Clouded));
+            }
+            else
+            {
+                lit.Add(new Spell(step, 1, 1));
             }
         }
 
         return [.. lit];
     }
 
+    private static bool IsLit(SunSeries series, int step)
+    {
+        foreach (StockSun sun in series.Stocks)
+        {
+            if (sun.UsefulWPerM2[step] >= MovingArray.DarkWPerM2)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>The power of each kind of panel that sees something of its own, and what the warmth of the first takes off its voltage.</summary>
-    private static double[][] Coordinates(SunSeries series, int[] lit)
+    private static double[][] Coordinates(SunSeries series, Spell[] lit)
     {
         var all = new List<double[]>(series.Stocks.Length + 1);
         for (int stock = 0; stock < series.Stocks.Length; stock++)
@@ -101,12 +127,12 @@ public static class DistilledMoments
     }
 
     /// <summary>Irradiance times (whole − perK · kelvins above 25 °C), step by step.</summary>
-    private static double[] WithWarmth(StockSun sun, int[] lit, double whole, double perK)
+    private static double[] WithWarmth(StockSun sun, Spell[] lit, double whole, double perK)
     {
         double[] along = new double[lit.Length];
         for (int i = 0; i < lit.Length; i++)
         {
-            along[i] = SeenWPerM2(sun, lit[i]) * (whole - (perK * (sun.CellC[lit[i]] - Conditions.Standard.CellC)));
+            along[i] = SeenWPerM2(sun, lit[i]) * (whole - (perK * (sun.CellC[lit[i].Step] - Conditions.Standard.CellC)));
         }
 
         return along;

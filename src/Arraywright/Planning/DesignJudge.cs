@@ -9,25 +9,23 @@ namespace Arraywright.Planning;
 /// <summary>Turns a wiring for each input into a judged and computed design.</summary>
 /// <param name="physics">The panels and circuits of the plan.</param>
 /// <param name="seen">Conditions of the operating points, one a kind of panel.</param>
-/// <param name="ranking">What designs are ranked by.</param>
-internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions> seen, RankingWorth ranking)
+internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions> seen)
 {
     private Plan Plan => physics.Plan;
 
     /// <summary>The design of these wirings, one entry an input, null for nothing.</summary>
-    public Design Judge(ImmutableArray<Wiring?> wirings, int rank, ImmutableArray<string> chosenFor)
+    public Design Judge(ImmutableArray<Wiring?> wirings, DesignEnergy energy, int rank, ImmutableArray<string> chosenFor)
     {
         ImmutableArray<Assignment> assignments = [.. Plan.Inputs.Select((planned, index) => Assign(planned.Input, wirings[index]))];
         assignments = WithUnitFindings(assignments);
-        double objectiveW = ranking.ObjectiveW(wirings);
         LossLadder ladder = new(physics, seen);
         return new Design
         {
             Rank = rank,
             ChosenFor = chosenFor,
             Assignments = assignments,
-            ObjectiveW = objectiveW,
-            EnergyKWh = ranking.YearKWh(objectiveW),
+            ObjectiveW = energy.ObjectiveW,
+            EnergyKWh = energy.KWh,
             PeakPowerW = ladder.TakenW(assignments),
             UnusedPanels = Unused(wirings),
             Losses = ladder.Of(assignments),

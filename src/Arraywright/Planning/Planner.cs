@@ -35,28 +35,35 @@ public static class Planner
         SearchProblem beyond = setup.Problem(Level.Ask);
         SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
         SearchOutcome? ask = SearchSetup.LimitsBind(within, beyond) || go.Best.IsEmpty ? WiringSearch.Run(beyond, SearchOptions.Default, progress, cancellation) : null;
+        Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
+        ImmutableArray<Candidate> askBest = ask is null ? [] : [.. ask.Best.Take(Shown)];
+        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, go.Best, roomier is null ? askBest : askBest.Add(roomier));
+        askBest = resolved.Others[..askBest.Length];
 
-        List<(ImmutableArray<Wiring?> Wirings, ImmutableArray<string> ChosenFor)> chosen =
-            [.. go.Best.Take(Shown).Select(candidate => (candidate.Wirings, candidate.ChosenFor))];
-        double bestGoW = go.Best.IsEmpty ? 0 : go.Best[0].ObjectiveW;
-        if (ask is { Best: [{ } best, ..] } && best.ObjectiveW > bestGoW * (1 + WorthAsking))
+        List<(Candidate Candidate, ImmutableArray<string> ChosenFor)> chosen = [.. resolved.Ranked.Take(Shown).Select(candidate => (candidate, candidate.ChosenFor))];
+        double bestGoW = chosen.Count == 0 ? 0 : chosen[0].Candidate.ObjectiveW;
+        if (askBest is [{ } best, ..] && best.ObjectiveW > bestGoW * (1 + WorthAsking))
         {
-            chosen.Insert(Math.Min(1, chosen.Count), (best.Wirings, ["earns most if the maker agrees"]));
-            chosen.AddRange(chosen.Count > 1 ? [] : ask.Best.Skip(1).Take(Shown - 1).Select(candidate => (candidate.Wirings, candidate.ChosenFor)));
+            chosen.Insert(Math.Min(1, chosen.Count), (best, ["earns most if the maker agrees"]));
+            chosen.AddRange(chosen.Count > 1 ? [] : askBest.Skip(1).Select(candidate => (candidate, candidate.ChosenFor)));
         }
 
         if (chosen.Count == 0)
         {
-            chosen.Add((LeastVolts(setting), []));
-        }
-        else if (chosen.Count < Shown && !go.Best.IsEmpty && MoreRoom(within, go.Best[0], cancellation) is { } roomier
-            && !chosen.Exists(pick => pick.Wirings.SequenceEqual(roomier.Wirings)))
-        {
-            chosen.Add((roomier.Wirings, ["more room to the voltage limit"]));
+            ImmutableArray<Wiring?> least = LeastVolts(setting);
+            return setting.Result([setting.Judge.Judge(least, setting.Worth(least), 1, [])], ask is not null ? ask.Report : go.Report);
         }
 
-        ImmutableArray<Design> designs = [.. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Wirings, index + 1, pick.ChosenFor))];
-        return setting.Result(designs, go.Best.IsEmpty && ask is not null ? ask.Report : go.Report);
+        if (chosen.Count < Shown && roomier is not null && !chosen.Exists(pick => pick.Candidate.Wirings.SequenceEqual(roomier.Wirings)))
+        {
+            chosen.Add((resolved.Others[^1], ["more room to the voltage limit"]));
+        }
+
+        ImmutableArray<Design> designs =
+        [
+            .. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Candidate.Wirings, setting.Ranking.Worth(pick.Candidate.ObjectiveW), index + 1, pick.ChosenFor)),
+        ];
+        return setting.Result(designs, go.Best.IsEmpty && ask is not null ? ask.Report : resolved.Report(go.Report));
     }
 
     /// <summary>Judges the wiring that the plan states.</summary>
@@ -64,7 +71,8 @@ public static class Planner
     public static PlanResult Check(Plan plan, PlannerOptions options)
     {
         Setting setting = new(plan, options);
-        return setting.Result([setting.Judge.Judge(Stated(plan), 1, [])], search: null);
+        ImmutableArray<Wiring?> stated = Stated(plan);
+        return setting.Result([setting.Judge.Judge(stated, setting.Worth(stated), 1, [])], search: null);
     }
 
     /// <summary>Writes the letters for the stated wiring, or for the best one where none is stated or the stated one must be stopped: no maker can clear that.</summary>
@@ -123,17 +131,25 @@ public static class Planner
             _options = options;
             Physics = new PlanPhysics(plan);
             Seen = Physics.Seen(options.Conditions);
-            Ranking = new RankingWorth(Physics, RankingMoments.For(plan, Seen));
-            Judge = new DesignJudge(Physics, Seen, Ranking);
+            Exact = ExactSpan.For(Physics);
+            Ranking = new RankingWorth(Physics, Exact?.Ranking ?? RankingMoments.For(plan, Seen));
+            Judge = new DesignJudge(Physics, Seen);
         }
 
         public PlanPhysics Physics { get; }
 
         public ImmutableArray<Conditions> Seen { get; }
 
+        /// <summary>The span that designs are solved over again; null where the moments are all there is.</summary>
+        public ExactSpan? Exact { get; }
+
         public RankingWorth Ranking { get; }
 
         public DesignJudge Judge { get; }
+
+        /// <summary>What a design is worth.</summary>
+        public DesignEnergy Worth(ImmutableArray<Wiring?> wirings) =>
+            Ranking.Worth(Exact is null ? Ranking.ObjectiveW(wirings) : Ranking.ObjectiveOf(Exact.DeliveredKWh([wirings])[0]));
 
         /// <summary>Everything filled in, reading and computing.</summary>
         public ImmutableArray<Assumption> Assumed =>

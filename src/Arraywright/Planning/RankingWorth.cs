@@ -25,8 +25,11 @@ internal sealed class RankingWorth(PlanPhysics physics, RankingMoments ranking)
         return sum / TotalWeight;
     }
 
-    /// <summary>The objective as energy a year, kWh; null when the moments do not stand for a year of a place.</summary>
-    public double? YearKWh(double objectiveW) => ranking.IsYearEnergy ? objectiveW * TotalWeight / 1000 : null;
+    /// <summary>An objective with its energy, where the moments stand for hours of a place.</summary>
+    public DesignEnergy Worth(double objectiveW) => new(objectiveW, ranking.IsYearEnergy ? objectiveW * TotalWeight / 1000 : null);
+
+    /// <summary>The objective that an energy over the span makes, W.</summary>
+    public double ObjectiveOf(double kWh) => kWh * 1000 / TotalWeight;
 
     private double TakenTogetherW(ImmutableArray<Wiring?> wirings, ImmutableArray<Conditions> seen)
     {
@@ -65,3 +68,8 @@ internal sealed class RankingWorth(PlanPhysics physics, RankingMoments ranking)
         return sumW;
     }
 }
+
+/// <summary>What a design is worth.</summary>
+/// <param name="ObjectiveW">Weighted mean power into all inputs, W.</param>
+/// <param name="KWh">Energy of the span, kWh; null where the moments do not stand for hours of a place.</param>
+internal readonly record struct DesignEnergy(double ObjectiveW, double? KWh);

@@ -8,12 +8,29 @@ namespace Arraywright.Planning;
 internal static class YearAssumptions
 {
     /// <summary>In a stable order.</summary>
-    public static IEnumerable<Assumption> Of(Plan plan, WeatherYear weather, EnergyOptions options)
+    public static IEnumerable<Assumption> Of(Plan plan, WeatherYear weather, EnergyOptions options) => [.. OfSun(weather, options), .. OfUse(plan)];
+
+    /// <summary>What is filled in on the way from the weather to the inputs.</summary>
+    public static IEnumerable<Assumption> OfSun(WeatherYear weather, EnergyOptions options)
     {
         yield return new Assumption("dirt on the glass", "3 %", "A yearly mean where it rains now and then; dusty places lose more. The energy moves with it.");
         yield return new Assumption("ground beside the panels", "gives back 20 % of the light", "Grass and soil; fresh snow 60 to 90 %. At 40 degrees of tilt each 10 % more adds about 1 %.");
         yield return new Assumption("horizon", "free", "Hills and trees take the low sun: in winter much, over the year a little.");
         yield return new Assumption("clock", $"UTC{weather.UtcOffsetH:+0.##;-0.##;+0}", "Local standard time all year: loads and hourly shade are an hour off in summer where the clock is put forward.");
+        if (options.SpreadWithinStep)
+        {
+            yield return new Assumption("minutes within an hour", "clear or clouded, the hour's mean kept", "Shows what a limit cuts off bright minutes of a mixed hour; without it the clipped share comes out too small.");
+        }
+
+        foreach (string repair in weather.Repairs)
+        {
+            yield return new Assumption("weather file mended", repair, "A few hours of a year move it little.");
+        }
+    }
+
+    /// <summary>What is filled in behind the inputs.</summary>
+    private static IEnumerable<Assumption> OfUse(Plan plan)
+    {
         foreach (PlannedInput planned in plan.Inputs)
         {
             if (planned.Input.EfficiencyFraction is null)
@@ -33,16 +50,6 @@ internal static class YearAssumptions
             {
                 yield return new Assumption($"chemistry of {owner}", "lithium iron phosphate", "Full power to 95 % of charge; other lithium and lead slow down from 80 %.");
             }
-        }
-
-        if (options.SpreadWithinStep)
-        {
-            yield return new Assumption("minutes within an hour", "clear or clouded, the hour's mean kept", "Shows what a limit cuts off bright minutes of a mixed hour; without it the clipped share comes out too small.");
-        }
-
-        foreach (string repair in weather.Repairs)
-        {
-            yield return new Assumption("weather file mended", repair, "A few hours of a year move it little.");
         }
     }
 

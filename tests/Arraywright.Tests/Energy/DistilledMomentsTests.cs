@@ -30,7 +30,7 @@ public sealed class DistilledMomentsTests
     {
         (Plan open, Wiring wiring, int most) = Scene(array, Places[place]);
         SunSeries series = Year(open);
-        ImmutableArray<Moment> moments = DistilledMoments.Of(series, most);
+        ImmutableArray<Moment> moments = DistilledMoments.Of(series, most, spread: false);
         EnergyResult free = Exact(open, wiring, series);
         Assert.Equal(free.Total.DeliveredKWh, FromMoments(open, wiring, moments), 0.003 * free.Total.DeliveredKWh);
         double peakW = free.Moments.Max(moment => moment.UnlimitedW);
@@ -53,7 +53,7 @@ public sealed class DistilledMomentsTests
         (Plan plan, Wiring apart, int most) = Scene("east and west", Places[place]);
         Wiring across = TryRead("(a + b) | (a + b)");
         SunSeries series = Year(plan);
-        ImmutableArray<Moment> moments = DistilledMoments.Of(series, most);
+        ImmutableArray<Moment> moments = DistilledMoments.Of(series, most, spread: false);
         double exactKWh = Exact(plan, across, series).Total.DeliveredKWh;
         Assert.Equal(exactKWh, FromMoments(plan, across, moments), 0.01 * exactKWh);
         Assert.True(FromMoments(plan, across, moments) < 0.98 * FromMoments(plan, apart, moments));
@@ -70,7 +70,7 @@ public sealed class DistilledMomentsTests
         (Plan open, _, int most) = Scene("unequal", Places[place]);
         Plan plan = open with { Inputs = [new PlannedInput(Limited("current 70", 360), null)] };
         SunSeries series = Year(plan);
-        ImmutableArray<Moment> moments = DistilledMoments.Of(series, most);
+        ImmutableArray<Moment> moments = DistilledMoments.Of(series, most, spread: false);
         double[] exactKWh = [.. texts.Select(TryRead).OrderByDescending(wiring => FromMoments(plan, wiring, moments)).Select(wiring => Exact(plan, wiring, series).Total.DeliveredKWh)];
         for (int i = 0; i < exactKWh.Length; i++)
         {
@@ -83,7 +83,7 @@ public sealed class DistilledMomentsTests
     {
         (Plan plan, _, _) = Scene("morning shade", Places[0]);
         SunSeries series = Year(plan);
-        ImmutableArray<Moment> moments = DistilledMoments.Of(series, 16);
+        ImmutableArray<Moment> moments = DistilledMoments.Of(series, 16, spread: false);
         Assert.Equal(16, moments.Length);
         for (int stock = 0; stock < 2; stock++)
         {
@@ -98,10 +98,10 @@ public sealed class DistilledMomentsTests
     {
         (Plan plan, _, _) = Scene("equal", Places[0]);
         SunSeries series = Year(plan);
-        Assert.Single(DistilledMoments.Of(series, 1));
+        Assert.Single(DistilledMoments.Of(series, 1, spread: false));
         StockSun dark = series.Stocks[0] with { UsefulWPerM2 = new double[series.Count] };
-        Assert.Empty(DistilledMoments.Of(series with { Stocks = [dark] }, 24));
-        Assert.Throws<ArgumentOutOfRangeException>(() => DistilledMoments.Of(series, 0));
+        Assert.Empty(DistilledMoments.Of(series with { Stocks = [dark] }, 24, spread: false));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DistilledMoments.Of(series, 0, spread: false));
     }
 
     /// <summary>By hand: six hours of two suns, at most four groups; two suffice and the rest stays empty. Warmth by the sun: (100·10 + 100·20)/200 = 15.</summary>
@@ -110,7 +110,7 @@ public sealed class DistilledMomentsTests
     {
         double[] useful = [100, 100, 800, 800, 800, 0];
         StockSun sun = new(useful, useful, new double[6], [10, 20, 40, 40, 40, 0], useful);
-        ImmutableArray<Moment> moments = DistilledMoments.Of(new SunSeries(1, ["whole"], new int[6], new int[6], new double[6], [sun]), 2);
+        ImmutableArray<Moment> moments = DistilledMoments.Of(new SunSeries(1, ["whole"], new int[6], new int[6], new double[6], [sun]), 2, spread: false);
         Assert.Equal([(2, 100, 15), (3, 800, 40)], moments.Select(moment => (moment.WeightH, moment.ByStock[0].IrradianceWPerM2, moment.ByStock[0].CellC)).Order());
     }
 
