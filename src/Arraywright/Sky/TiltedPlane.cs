@@ -37,16 +37,22 @@ public readonly record struct TiltedPlane(double BeamWPerM2, double CircumsolarW
     {
         double towards = Math.Max(0, Angle.Cos(incidenceDeg));
         bool isUp = sun.GeometricElevationDeg > 0;
-        double beam = isUp ? light.BeamNormalWPerM2 * towards : 0;
+        double beam = light.BeamNormalWPerM2 * towards;
         double ground = light.GlobalWPerM2 * albedoFraction * (1 - Angle.Cos(tiltDeg)) / 2;
         double open = (1 + Angle.Cos(tiltDeg)) / 2;
         double diffuse = light.DiffuseWPerM2;
+        if (!isUp)
+        {
+            // No sun in the sky to be bright around: the models would still put up to eleven times the light there, as if it stood at 5°.
+            return new TiltedPlane(0, 0, diffuse * open, 0, ground);
+        }
+
         switch (model)
         {
             case SkyModel.Isotropic:
                 return new TiltedPlane(beam, 0, diffuse * open, 0, ground);
             case SkyModel.HayDavies:
-                double through = isUp ? Math.Clamp(light.BeamNormalWPerM2 / light.ExtraterrestrialWPerM2, 0, 1) : 0;
+                double through = Math.Clamp(light.BeamNormalWPerM2 / light.ExtraterrestrialWPerM2, 0, 1);
                 double ratio = towards / Math.Max(Angle.Cos(85), Angle.Cos(Math.Min(sun.ZenithDeg, 90)));
                 return new TiltedPlane(beam, diffuse * through * ratio, diffuse * (1 - through) * open, 0, ground);
             default:
