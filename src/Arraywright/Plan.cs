@@ -40,6 +40,9 @@ public sealed record Place(double LatitudeDeg, double LongitudeDeg, double Eleva
 {
     /// <summary>Whether the plan leaves the height out: then the climate's coldest may be far too warm.</summary>
     public bool IsElevationAssumed { get; init; }
+
+    /// <summary>Time zone whose clock the plan's hours are told by, daylight saving included; null when the plan does not say.</summary>
+    public TimeZoneInfo? Zone { get; init; }
 }
 
 /// <summary>How the panels face.</summary>

@@ -36,6 +36,7 @@ public static class SunOnPanels
         int[] span = new int[count];
         int[] day = new int[count];
         double[] endHour = new double[count];
+        double[] clockEndHour = new double[count];
         StockSun[] stocks = [.. plan.Panels.Select(_ => new StockSun(new double[count], new double[count], new double[count], new double[count], new double[count]))];
         Mount[] mounts = [.. plan.Panels.Select(stock => stock.Mount ?? plan.Mount)];
         var path = new SunPath(Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM));
@@ -53,6 +54,8 @@ public static class SunOnPanels
             span[i] = middle.Month - 1;
             day[i] = days;
             endHour[i] = middle.TimeOfDay.TotalHours + (weather.StepH / 2);
+            double clockHour = PlaceClock.At(middle, weather.UtcOffsetH, plan.Place?.Zone).TimeOfDay.TotalHours;
+            clockEndHour[i] = clockHour + (weather.StepH / 2) is var ends && ends > 24 ? ends - 24 : ends;
             SunPosition sun = path.At(SunClock.JulianDay(middle) - (weather.UtcOffsetH / 24));
             double outside = ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
             SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, outside);
@@ -71,12 +74,12 @@ public static class SunOnPanels
                     stocks[stock].ClearWPerM2[i] = OnPlane(sun, clear, mounts[stock], options).UsefulWPerM2;
                 }
 
-                stocks[stock].ShadedFraction[i] = Shaded(plan.Panels[stock].Shade, middle.TimeOfDay.TotalHours);
+                stocks[stock].ShadedFraction[i] = ShadeByTheClock.ShareKeptOff(plan.Panels[stock].Shade.Hours, clockHour - (weather.StepH / 2), weather.StepH);
                 stocks[stock].CellC[i] = CellTemperature.At(step.AirC, stocks[stock].UsefulWPerM2[i], step.WindMPerS, mounts[stock].Kind, plan.Panels[stock].Panel.NoctC);
             }
         }
 
-        return new SunSeries(weather.StepH, Months, span, day, endHour, [.. stocks]);
+        return new SunSeries(weather.StepH, Months, span, day, endHour, [.. stocks]) { ClockEndHour = clockEndHour };
     }
 
     private static ImmutableArray<string> Months { get; } =
@@ -99,17 +102,5 @@ public static class SunOnPanels
             + (plane.HorizonWPerM2 * IncidenceLoss.GroundFraction(mount.TiltDeg > 0 ? mount.TiltDeg : 1))
             + (plane.GroundWPerM2 * IncidenceLoss.GroundFraction(mount.TiltDeg));
         return (plane.TotalWPerM2, Math.Max(0, useful) * (1 - options.SoilingFraction));
-    }
-
-    private static double Shaded(Shade shade, double hour)
-    {
-        double kept = 1;
-        foreach (ShadeHours span in shade.Hours)
-        {
-            bool within = span.FromHour <= span.ToHour ? hour >= span.FromHour && hour < span.ToHour : hour >= span.FromHour || hour < span.ToHour;
-            kept *= within ? 1 - span.Fraction : 1;
-        }
-
-        return 1 - kept;
     }
 }

@@ -12,7 +12,11 @@ internal static class YearAssumptions
         yield return new Assumption("dirt on the glass", "3 %", "A yearly mean where it rains now and then; dusty places lose more. The energy moves with it.");
         yield return new Assumption("ground beside the panels", "gives back 20 % of the light", "Grass and soil; fresh snow 60 to 90 %. At 40 degrees of tilt each 10 % more adds about 1 %.");
         yield return new Assumption("horizon", "free", "Hills and trees take the low sun: in winter much, over the year a little.");
-        yield return new Assumption("clock", $"UTC{weather.UtcOffsetH:+0.##;-0.##;+0}", "Local standard time all year: loads and hourly shade are an hour off in summer where the clock is put forward.");
+        if (plan.Place?.Zone is null)
+        {
+            yield return new Assumption("clock", $"UTC{weather.UtcOffsetH:+0.##;-0.##;+0}", "Local standard time all year: loads and hourly shade are an hour off in summer where the clock is put forward. Name a time_zone in the plan's place to put that right.");
+        }
+
         foreach (PlannedInput planned in plan.Inputs)
         {
             if (planned.Input.EfficiencyFraction is null)
