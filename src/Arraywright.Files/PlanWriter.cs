@@ -33,7 +33,7 @@ public static class PlanWriter
         lines.Add(PlaceKeys.Elevation, assumed.Contains(Defaults.ElevationName) ? null : Figures.Of(place.ElevationM, PlaceKeys.Elevation));
         lines.Add(PlaceKeys.Coldest, Figures.Of(place.ColdestC, PlaceKeys.Coldest));
         lines.Add(PlaceKeys.Weather, place.Weather is null ? null : YamlLines.Quote(place.Weather));
-        lines.Add(PlaceKeys.TimeZone, place.Zone is null ? null : YamlLines.Quote(place.Zone.Id));
+        lines.Add(PlaceKeys.TimeZone, place.Zone is null ? null : YamlLines.Quote(place.Zone.Name));
     });
 
     private static void WriteMount(YamlLines lines, Mount mount, HashSet<string> assumed)

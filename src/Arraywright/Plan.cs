@@ -42,7 +42,7 @@ public sealed record Place(double LatitudeDeg, double LongitudeDeg, double Eleva
     public bool IsElevationAssumed { get; init; }
 
     /// <summary>Time zone whose clock the plan's hours are told by, daylight saving included; null when the plan does not say.</summary>
-    public TimeZoneInfo? Zone { get; init; }
+    public PlaceZone? Zone { get; init; }
 }
 
 /// <summary>How the panels face.</summary>

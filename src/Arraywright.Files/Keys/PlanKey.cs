@@ -22,11 +22,17 @@ internal abstract record PlanKey(string Name, string Example, string About)
 }
 
 /// <summary>A line of text.</summary>
-internal sealed record TextKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+internal record TextKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
 {
     public const int Longest = 500;
 
     protected override string ExpectedKind => "a line of text";
+}
+
+/// <summary>A time zone by its name in the IANA table.</summary>
+internal sealed record ZoneKey(string Name, string Example, string About) : TextKey(Name, Example, About)
+{
+    protected override string ExpectedKind => "a time zone by its IANA name";
 }
 
 /// <summary>A figure whose quantity is that of the limit it stands in.</summary>

@@ -47,7 +47,7 @@ internal static class PlaceKeys
 
     public static readonly TextKey Weather = new("weather", "../weather/some.epw", "Path of a weather file, from the plan's own folder.") { Otherwise = "the built-in climate" };
 
-    public static readonly TextKey TimeZone = new("time_zone", "Europe/London", "Time zone by its IANA name, for hours of load and shade with daylight saving.") { Otherwise = "standard time by the weather file or the longitude" };
+    public static readonly ZoneKey TimeZone = new("time_zone", "Europe/London", "Time zone by its IANA name, for hours of load and shade with daylight saving.") { Otherwise = "standard time by the weather file or the longitude" };
 
     public static readonly PlanSection Section = new("a place", [Latitude, Longitude, Elevation, Coldest, Weather, TimeZone]);
 }

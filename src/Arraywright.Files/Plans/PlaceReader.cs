@@ -1,5 +1,4 @@
 using Arraywright.Files.Keys;
-using Arraywright.Files.Text;
 
 namespace Arraywright.Files.Plans;
 
@@ -18,32 +17,25 @@ internal static class PlaceReader
         double elevationM = statedM ?? Defaults.ElevationM(fields.Has(PlaceKeys.Elevation), assumed);
         double? coldestC = fields.Figure(PlaceKeys.Coldest);
         string? weather = fields.Text(PlaceKeys.Weather);
-        TimeZoneInfo? zone = Zone(fields);
+        PlaceZone? zone = Zone(fields);
         return latitudeDeg is { } latitude && longitudeDeg is { } longitude
             ? new Place(latitude, longitude, elevationM, coldestC, weather) { IsElevationAssumed = statedM is null, Zone = zone }
             : null;
     }
 
-    /// <summary>The zone, by the machine's own table; browsers carry one, small servers may not.</summary>
-    private static TimeZoneInfo? Zone(Fields fields)
+    private static PlaceZone? Zone(Fields fields)
     {
         if (fields.Text(PlaceKeys.TimeZone) is not { } name)
         {
             return null;
         }
 
-        if (TimeZoneInfo.TryFindSystemTimeZoneById(name, out TimeZoneInfo? zone))
+        PlaceZone? zone = ZoneTable.Find(name);
+        if (zone is null)
         {
-            return zone;
+            fields.AddUnexpected(fields.PlaceOf(PlaceKeys.TimeZone), PlaceKeys.TimeZone, Nearest.Of(name, ZoneTable.Names) is { } near ? $"did you mean \"{near}\"?" : "a continent and a city");
         }
 
-        fields.Faults.Add(
-            fields.PlaceOf(PlaceKeys.TimeZone),
-            Quoted.Text(name),
-            $"a time zone by its IANA name, such as \"{PlaceKeys.TimeZone.Example}\"",
-            TimeZoneInfo.TryFindSystemTimeZoneById(PlaceKeys.TimeZone.Example, out _)
-                ? "leave it out to reckon in standard time all year"
-                : "this machine has no table of time zones by that kind of name (install tzdata), or leave it out to reckon in standard time all year");
-        return null;
+        return zone;
     }
 }

@@ -7,14 +7,14 @@ internal static class PlaceClock
     /// <param name="standard">Local standard time of the weather.</param>
     /// <param name="utcOffsetH">That time less universal time, h.</param>
     /// <param name="zone">The place's zone; null when it is not known.</param>
-    public static DateTime At(DateTime standard, double utcOffsetH, TimeZoneInfo? zone)
+    public static DateTime At(DateTime standard, double utcOffsetH, PlaceZone? zone)
     {
         if (zone is null)
         {
             return standard;
         }
 
-        DateTime utc = DateTime.SpecifyKind(standard.AddHours(-utcOffsetH), DateTimeKind.Utc);
-        return DateTime.SpecifyKind(utc + zone.GetUtcOffset(utc), DateTimeKind.Unspecified);
+        DateTime utc = standard.AddHours(-utcOffsetH);
+        return utc.AddHours(zone.AheadH(utc));
     }
 }

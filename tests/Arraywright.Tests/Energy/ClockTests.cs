@@ -29,14 +29,10 @@ public sealed class ClockTests
         Assert.Equal(0.25, standard[NoonOf1July + 3], 1e-12); // Half of the hour to 15 h.
     }
 
-    private static TimeZoneInfo London()
-    {
-        bool known = TimeZoneInfo.TryFindSystemTimeZoneById("Europe/London", out TimeZoneInfo? zone);
-        Assert.SkipUnless(known, "This machine knows no time zone Europe/London.");
-        return zone!;
-    }
+    /// <summary>London in 2025: forward on 30 March, back on 26 October, at 1 h universal time.</summary>
+    private static PlaceZone London() => new("Europe/London", [new(new DateTime(2024, 10, 27, 1, 0, 0), 0), new(new DateTime(2025, 3, 30, 1, 0, 0), 1), new(new DateTime(2025, 10, 26, 1, 0, 0), 0)]);
 
-    private static SunSeries Series(TimeZoneInfo? zone)
+    private static SunSeries Series(PlaceZone? zone)
     {
         Panel panel = PanelReader.Read(new PanelLabel { Name = "a", PowerW = 120, OpenCircuitV = 22.9, ShortCircuitA = 6.72, MaximumPowerV = 18.9, MaximumPowerA = 6.35, Cells = 36 }).Panel!;
         Plan plan = new()
