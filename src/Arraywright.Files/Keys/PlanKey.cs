@@ -109,6 +109,16 @@ internal sealed record SharesKey(string Name, string Example, string About) : Pl
     protected override string ExpectedKind => "a list of shares";
 }
 
+/// <summary>A share for the whole year, or one for each month.</summary>
+internal sealed record YearSharesKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+{
+    public const int Months = 12;
+
+    public override string Expected => $"a share such as \"{Example}\", or a list of twelve from January";
+
+    protected override string ExpectedKind => "a share";
+}
+
 /// <summary>A group of keys.</summary>
 internal sealed record SectionKey(string Name, PlanSection Section, string About) : PlanKey(Name, "", About)
 {

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Arraywright.Files.Keys;
+using Arraywright.Sky;
 
 namespace Arraywright.Files.Plans;
 
@@ -18,8 +20,10 @@ internal static class PlaceReader
         double? coldestC = fields.Figure(PlaceKeys.Coldest);
         string? weather = fields.Text(PlaceKeys.Weather);
         PlaceZone? zone = Zone(fields);
+        HorizonProfile? horizon = SurroundingsReader.Horizon(fields);
+        ImmutableArray<double> albedo = SurroundingsReader.Albedo(fields);
         return latitudeDeg is { } latitude && longitudeDeg is { } longitude
-            ? new Place(latitude, longitude, elevationM, coldestC, weather) { IsElevationAssumed = statedM is null, Zone = zone }
+            ? new Place(latitude, longitude, elevationM, coldestC, weather) { IsElevationAssumed = statedM is null, Zone = zone, Horizon = horizon, AlbedoFractions = albedo }
             : null;
     }
 

@@ -13,14 +13,26 @@ public sealed record SunOptions
     /// <summary>Light lost to dirt on the glass. Default 0.03: with rain a yearly mean of 2 to 5 % (from memory of Ilse and others, Joule 3 (2019)).</summary>
     public double SoilingFraction { get; init; } = 0.03;
 
-    /// <summary>Light that the ground gives back. Default 0.2: grass and soil (common practice).</summary>
-    public double AlbedoFraction { get; init; } = 0.2;
+    /// <summary>Light that the ground gives back: one figure for the whole year, or twelve from January. Default 0.2: grass and soil (common practice).</summary>
+    public ImmutableArray<double> AlbedoFractions { get; init; } = [0.2];
 
     /// <summary>How the sky's light is spread. Default Perez.</summary>
     public SkyModel Sky { get; init; } = SkyModel.Perez;
 
     /// <summary>Hills and trees. Default free.</summary>
     public HorizonProfile Horizon { get; init; } = HorizonProfile.Free;
+
+    /// <summary>What a plan says of its site, the ordinary where it is silent.</summary>
+    public static SunOptions Of(Plan plan) => new()
+    {
+        SoilingFraction = plan.Mount.SoilingFraction ?? Default.SoilingFraction,
+        AlbedoFractions = plan.Place is { AlbedoFractions: { IsEmpty: false } stated } ? stated : Default.AlbedoFractions,
+        Sky = plan.Sky ?? Default.Sky,
+        Horizon = plan.Place?.Horizon ?? Default.Horizon,
+    };
+
+    /// <summary>Light that the ground gives back in a month, 1 to 12.</summary>
+    public double AlbedoFraction(int month) => AlbedoFractions[AlbedoFractions.Length == 12 ? month - 1 : 0];
 }
 
 /// <summary>Turns weather into what every kind of panel sees.</summary>
@@ -39,6 +51,7 @@ public static class SunOnPanels
         double[] clockEndHour = new double[count];
         StockSun[] stocks = [.. plan.Panels.Select(_ => new StockSun(new double[count], new double[count], new double[count], new double[count], new double[count]))];
         Mount[] mounts = [.. plan.Panels.Select(stock => stock.Mount ?? plan.Mount)];
+        PlaneView[] planes = [.. mounts.Select(mount => new PlaneView(mount, options))];
         var path = new SunPath(Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM));
         var today = DateOnly.MinValue;
         int days = -1;
@@ -70,8 +83,8 @@ public static class SunOnPanels
                 }
                 else
                 {
-                    (stocks[stock].PlaneWPerM2[i], stocks[stock].UsefulWPerM2[i]) = OnPlane(sun, light, mounts[stock], options);
-                    stocks[stock].ClearWPerM2[i] = OnPlane(sun, clear, mounts[stock], options).UsefulWPerM2;
+                    (stocks[stock].PlaneWPerM2[i], stocks[stock].UsefulWPerM2[i]) = planes[stock].Of(sun, light, middle.Month);
+                    stocks[stock].ClearWPerM2[i] = planes[stock].Of(sun, clear, middle.Month).UsefulWPerM2;
                 }
 
                 stocks[stock].ShadedFraction[i] = ShadeByTheClock.ShareKeptOff(plan.Panels[stock].Shade.Hours, clockHour - (weather.StepH / 2), weather.StepH);
@@ -84,23 +97,4 @@ public static class SunOnPanels
 
     private static ImmutableArray<string> Months { get; } =
         [.. Enumerable.Range(1, 12).Select(month => System.Globalization.CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month))];
-
-    /// <summary>Irradiance in a plane, and what of it gets through horizon, glass and dirt, W/m².</summary>
-    internal static (double PlaneWPerM2, double UsefulWPerM2) OnPlane(in SunPosition sun, in SkyLight light, Mount mount, SunOptions options)
-    {
-        if (light.GlobalWPerM2 <= 0)
-        {
-            return (0, 0);
-        }
-
-        double incidenceDeg = TiltedPlane.IncidenceDeg(sun, mount.TiltDeg, mount.AzimuthDeg);
-        TiltedPlane plane = TiltedPlane.Of(sun, light, mount.TiltDeg, incidenceDeg, options.AlbedoFraction, options.Sky);
-        bool isHidden = sun.ElevationDeg < options.Horizon.ElevationDeg(sun.AzimuthDeg);
-        double beamFraction = isHidden ? 0 : IncidenceLoss.BeamFraction(incidenceDeg);
-        double useful = ((plane.BeamWPerM2 + plane.CircumsolarWPerM2) * beamFraction)
-            + (plane.SkyWPerM2 * IncidenceLoss.SkyFraction(mount.TiltDeg))
-            + (plane.HorizonWPerM2 * IncidenceLoss.GroundFraction(mount.TiltDeg > 0 ? mount.TiltDeg : 1))
-            + (plane.GroundWPerM2 * IncidenceLoss.GroundFraction(mount.TiltDeg));
-        return (plane.TotalWPerM2, Math.Max(0, useful) * (1 - options.SoilingFraction));
-    }
 }

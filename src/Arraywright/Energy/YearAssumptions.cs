@@ -9,9 +9,21 @@ internal static class YearAssumptions
     /// <summary>In a stable order.</summary>
     public static IEnumerable<Assumption> Of(Plan plan, WeatherYear weather, EnergyOptions options)
     {
-        yield return new Assumption("dirt on the glass", "3 %", "A yearly mean where it rains now and then; dusty places lose more. The energy moves with it.");
-        yield return new Assumption("ground beside the panels", "gives back 20 % of the light", "Grass and soil; fresh snow 60 to 90 %. At 40 degrees of tilt each 10 % more adds about 1 %.");
-        yield return new Assumption("horizon", "free", "Hills and trees take the low sun: in winter much, over the year a little.");
+        if (plan.Mount.SoilingFraction is null)
+        {
+            yield return new Assumption("dirt on the glass", "3 %", "A yearly mean where it rains now and then; dusty places lose more. The energy moves with it.");
+        }
+
+        if (plan.Place is not { AlbedoFractions.IsEmpty: false })
+        {
+            yield return new Assumption("ground beside the panels", "gives back 20 % of the light", "Grass and soil; fresh snow 60 to 90 %. At 40 degrees of tilt each 10 % more adds about 1 %.");
+        }
+
+        if (plan.Place?.Horizon is null)
+        {
+            yield return new Assumption("horizon", "free", "Hills and trees take the low sun: in winter much, over the year a little.");
+        }
+
         if (plan.Place?.Zone is null)
         {
             yield return new Assumption("clock", $"UTC{weather.UtcOffsetH:+0.##;-0.##;+0}", "Local standard time all year: loads and hourly shade are an hour off in summer where the clock is put forward. Name a time_zone in the plan's place to put that right.");

@@ -14,9 +14,15 @@ public static class ClearSky
     /// <param name="elevationM">Height of the place, m.</param>
     /// <param name="extraterrestrialWPerM2">Outside the air, facing the sun, W/m².</param>
     /// <param name="turbidity">Linke turbidity, from 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is not finite, there is less than no sun, or the turbidity is below 1.</exception>
     public static SkyLight Of(in SunPosition sun, double elevationM, double extraterrestrialWPerM2, double turbidity = UsualTurbidityIndex)
     {
-        if (sun.ElevationDeg <= 0)
+        if (!(double.IsFinite(elevationM + extraterrestrialWPerM2) && extraterrestrialWPerM2 >= 0 && turbidity is >= 1 and < double.PositiveInfinity))
+        {
+            throw new ArgumentOutOfRangeException(nameof(extraterrestrialWPerM2), extraterrestrialWPerM2, "Finite figures, sun of 0 or more, turbidity of 1 or more.");
+        }
+
+        if (!(sun.ElevationDeg > 0))
         {
             return new SkyLight(0, 0, 0, extraterrestrialWPerM2);
         }

@@ -16,26 +16,34 @@ public static class ExtraterrestrialDay
     /// <param name="dayOfYear">1 to 366.</param>
     public static double HorizontalKWhPerM2(double latitudeDeg, int dayOfYear)
     {
-        double dayAngle = 2 * Math.PI * (dayOfYear - 1) / 365;
         double latitude = latitudeDeg * Math.PI / 180;
-        double declination = DeclinationRad(dayAngle);
+        double declination = DeclinationRad(dayOfYear);
 
         // Half the day's length as an angle: 0 in the polar night, π under the midnight sun.
         double sunset = Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declination), -1, 1));
         double meanSine = ((Math.Cos(latitude) * Math.Cos(declination) * Math.Sin(sunset))
             + (sunset * Math.Sin(latitude) * Math.Sin(declination))) / Math.PI;
-        return 24 * SolarConstantWPerM2 / 1000 * DistanceFactor(dayAngle) * Math.Max(0, meanSine);
+        return 24 * SolarConstantWPerM2 / 1000 * DistanceFactor(dayOfYear) * Math.Max(0, meanSine);
     }
 
-    private static double DeclinationRad(double dayAngle) =>
-        0.006918
-        - (0.399912 * Math.Cos(dayAngle)) + (0.070257 * Math.Sin(dayAngle))
-        - (0.006758 * Math.Cos(2 * dayAngle)) + (0.000907 * Math.Sin(2 * dayAngle))
-        - (0.002697 * Math.Cos(3 * dayAngle)) + (0.001480 * Math.Sin(3 * dayAngle));
+    /// <summary>Declination, rad.</summary>
+    internal static double DeclinationRad(int dayOfYear)
+    {
+        double dayAngle = DayAngle(dayOfYear);
+        return 0.006918
+            - (0.399912 * Math.Cos(dayAngle)) + (0.070257 * Math.Sin(dayAngle))
+            - (0.006758 * Math.Cos(2 * dayAngle)) + (0.000907 * Math.Sin(2 * dayAngle))
+            - (0.002697 * Math.Cos(3 * dayAngle)) + (0.001480 * Math.Sin(3 * dayAngle));
+    }
 
     /// <summary>Square of mean over actual distance to the sun.</summary>
-    private static double DistanceFactor(double dayAngle) =>
-        1.000110
-        + (0.034221 * Math.Cos(dayAngle)) + (0.001280 * Math.Sin(dayAngle))
-        + (0.000719 * Math.Cos(2 * dayAngle)) + (0.000077 * Math.Sin(2 * dayAngle));
+    internal static double DistanceFactor(int dayOfYear)
+    {
+        double dayAngle = DayAngle(dayOfYear);
+        return 1.000110
+            + (0.034221 * Math.Cos(dayAngle)) + (0.001280 * Math.Sin(dayAngle))
+            + (0.000719 * Math.Cos(2 * dayAngle)) + (0.000077 * Math.Sin(2 * dayAngle));
+    }
+
+    private static double DayAngle(int dayOfYear) => 2 * Math.PI * (dayOfYear - 1) / 365;
 }

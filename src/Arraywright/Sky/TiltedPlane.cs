@@ -33,8 +33,14 @@ public readonly record struct TiltedPlane(double BeamWPerM2, double CircumsolarW
     /// <param name="incidenceDeg">Angle between the sun and the plane's normal, degrees.</param>
     /// <param name="albedoFraction">Share of light that the ground gives back.</param>
     /// <param name="model">How the sky's light is spread.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is not finite, irradiance or albedo is negative, or there is no sun outside the air.</exception>
     public static TiltedPlane Of(in SunPosition sun, in SkyLight light, double tiltDeg, double incidenceDeg, double albedoFraction, SkyModel model)
     {
+        Check(double.IsFinite(light.GlobalWPerM2 + light.BeamNormalWPerM2 + light.DiffuseWPerM2), nameof(light));
+        Check(light is { GlobalWPerM2: >= 0, BeamNormalWPerM2: >= 0, DiffuseWPerM2: >= 0, ExtraterrestrialWPerM2: > 0 and < double.PositiveInfinity }, nameof(light));
+        Check(double.IsFinite(sun.ElevationDeg + sun.GeometricElevationDeg), nameof(sun));
+        Check(double.IsFinite(incidenceDeg + tiltDeg), nameof(incidenceDeg));
+        Check(albedoFraction is >= 0 and <= 1, nameof(albedoFraction));
         double towards = Math.Max(0, Angle.Cos(incidenceDeg));
         bool isUp = sun.GeometricElevationDeg > 0;
         double beam = light.BeamNormalWPerM2 * towards;
@@ -59,6 +65,14 @@ public readonly record struct TiltedPlane(double BeamWPerM2, double CircumsolarW
                 (double around, double horizon) = SkyBrightness.Of(light, Math.Min(sun.ZenithDeg, 90));
                 double focus = towards / Math.Max(Angle.Cos(85), Angle.Cos(Math.Min(sun.ZenithDeg, 90)));
                 return new TiltedPlane(beam, diffuse * around * focus, diffuse * (1 - around) * open, diffuse * horizon * Angle.Sin(tiltDeg), ground);
+        }
+    }
+
+    private static void Check(bool holds, string name)
+    {
+        if (!holds)
+        {
+            throw new ArgumentOutOfRangeException(name, "Finite figures, irradiance and albedo of 0 or more, and a sun outside the air.");
         }
     }
 
