@@ -64,8 +64,8 @@ public sealed class TiltedPlaneProperties
             var sun = new SunPosition(elevation, elevation, 180, 1);
             SkyLight light = ClearSky.Of(sun, heightM, 1361, turbidity);
             double onPlane = TiltedPlane.Of(sun, light, tilt, TiltedPlane.IncidenceDeg(sun, tilt, facing), 0.2, model).TotalWPerM2;
-            return light.GlobalWPerM2 is >= 0 and < 1361 && light.BeamNormalWPerM2 is >= 0 and < 1361 && light.DiffuseWPerM2 >= 0
+            return light.GlobalWPerM2 >= 0 && light.GlobalWPerM2 <= (1361 * Math.Max(0, Angle.Sin(elevation))) + 1e-9 && light.BeamNormalWPerM2 is >= 0 and < 1361 && light.DiffuseWPerM2 >= 0
                 && Math.Abs((light.BeamNormalWPerM2 * Math.Max(0, Angle.Sin(elevation))) + light.DiffuseWPerM2 - light.GlobalWPerM2) < 1e-9
                 && onPlane is >= 0 and < 2000;
-        });
+        }, iter: 20_000);
 }
