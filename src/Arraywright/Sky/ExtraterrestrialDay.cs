@@ -14,16 +14,19 @@ public static class ExtraterrestrialDay
     /// <summary>Irradiation of a horizontal plane above the air, kWh/m² a day; 0 in the polar night.</summary>
     /// <param name="latitudeDeg">Degrees, north positive, −90 to 90.</param>
     /// <param name="dayOfYear">1 to 366.</param>
-    public static double HorizontalKWhPerM2(double latitudeDeg, int dayOfYear)
+    public static double HorizontalKWhPerM2(double latitudeDeg, int dayOfYear) =>
+        HorizontalKWhPerM2(latitudeDeg, DeclinationRad(dayOfYear), DistanceFactor(dayOfYear));
+
+    /// <summary>The same for a given declination and square of mean over actual distance.</summary>
+    internal static double HorizontalKWhPerM2(double latitudeDeg, double declinationRad, double distanceFactor)
     {
         double latitude = latitudeDeg * Math.PI / 180;
-        double declination = DeclinationRad(dayOfYear);
 
         // Half the day's length as an angle: 0 in the polar night, π under the midnight sun.
-        double sunset = Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declination), -1, 1));
-        double meanSine = ((Math.Cos(latitude) * Math.Cos(declination) * Math.Sin(sunset))
-            + (sunset * Math.Sin(latitude) * Math.Sin(declination))) / Math.PI;
-        return 24 * SolarConstantWPerM2 / 1000 * DistanceFactor(dayOfYear) * Math.Max(0, meanSine);
+        double sunset = Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declinationRad), -1, 1));
+        double meanSine = ((Math.Cos(latitude) * Math.Cos(declinationRad) * Math.Sin(sunset))
+            + (sunset * Math.Sin(latitude) * Math.Sin(declinationRad))) / Math.PI;
+        return 24 * SolarConstantWPerM2 / 1000 * distanceFactor * Math.Max(0, meanSine);
     }
 
     /// <summary>Declination, rad.</summary>
