@@ -84,12 +84,11 @@ public static class PlanSchema
                 WriteExample(json, key);
                 break;
             case SharesKey:
-                json.WriteString("type", "array");
-                json.WriteNumber("minItems", 1);
-                json.WriteNumber("maxItems", SharesKey.Most);
-                json.WriteStartObject("items");
-                WriteQuantity(json, QuantityKinds.Share);
-                json.WriteEndObject();
+                WriteShares(json, 1, SharesKey.Most);
+                break;
+            case YearSharesKey:
+                WriteEither(json, () => WriteQuantity(json, QuantityKinds.Share), () => WriteShares(json, YearSharesKey.Months, YearSharesKey.Months));
+                WriteExample(json, key);
                 break;
             case ShadeKey:
                 WriteEither(json, () => WriteQuantity(json, QuantityKinds.Share), () => WriteList(json, ShadeHoursKeys.Section, 24), () => WriteSection(json, ShadeGroupsKeys.Section, null));
@@ -129,6 +128,16 @@ public static class PlanSchema
         json.WriteNumber("minimum", quantity.Min);
         json.WriteNumber("maximum", quantity.Max);
         json.WriteString("pattern", QuantityPattern.Of(quantity));
+    }
+
+    private static void WriteShares(Utf8JsonWriter json, int least, int most)
+    {
+        json.WriteString("type", "array");
+        json.WriteNumber("minItems", least);
+        json.WriteNumber("maxItems", most);
+        json.WriteStartObject("items");
+        WriteQuantity(json, QuantityKinds.Share);
+        json.WriteEndObject();
     }
 
     private static void WriteList(Utf8JsonWriter json, PlanSection section, int most)

@@ -19,6 +19,7 @@ public static class PlanWriter
         lines.Add(RootKeys.Goal, assumed.Contains(Defaults.GoalName) ? null : RootKeys.Goal.Options[(int)plan.Goal]);
         WritePlace(lines, plan.Place, assumed);
         WriteMount(lines, plan.Mount, assumed);
+        lines.Add(RootKeys.Sky, plan.Sky is { } sky ? RootKeys.Sky.Options[(int)sky] : null);
         lines.AddList(RootKeys.Panels, plan.Panels, stock => PanelWriting.Write(lines, stock));
         lines.AddList(RootKeys.Units, plan.Units, unit => WriteUnit(lines, unit, assumed));
         lines.AddList(RootKeys.Inputs, plan.Inputs, input => WriteInput(lines, input, assumed));
@@ -33,16 +34,25 @@ public static class PlanWriter
         lines.Add(PlaceKeys.Elevation, assumed.Contains(Defaults.ElevationName) ? null : Figures.Of(place.ElevationM, PlaceKeys.Elevation));
         lines.Add(PlaceKeys.Coldest, Figures.Of(place.ColdestC, PlaceKeys.Coldest));
         lines.Add(PlaceKeys.Weather, place.Weather is null ? null : YamlLines.Quote(place.Weather));
+        lines.Add(PlaceKeys.TimeZone, place.Zone is null ? null : YamlLines.Quote(place.Zone.Name));
+        lines.AddList(PlaceKeys.Horizon, place.Horizon?.Points ?? [], point =>
+        {
+            lines.Add(HorizonKeys.Azimuth, Figures.Of(point.AzimuthDeg, HorizonKeys.Azimuth));
+            lines.Add(HorizonKeys.Height, Figures.Of(point.ElevationDeg, HorizonKeys.Height));
+        });
+        string[] albedo = [.. place.AlbedoFractions.Select(static share => Figures.Of(share, QuantityKinds.Share))];
+        lines.Add(PlaceKeys.Albedo, albedo.Length == 0 ? null : albedo.Length == 1 ? albedo[0] : $"[{string.Join(", ", albedo)}]");
     });
 
     private static void WriteMount(YamlLines lines, Mount mount, HashSet<string> assumed)
     {
         bool tilt = !assumed.Contains(Defaults.TiltName), azimuth = !assumed.Contains(Defaults.AzimuthName), kind = !assumed.Contains(Defaults.KindName);
-        lines.AddGroup(RootKeys.Mount, tilt || azimuth || kind, () =>
+        lines.AddGroup(RootKeys.Mount, tilt || azimuth || kind || mount.SoilingFraction is not null, () =>
         {
             lines.Add(MountKeys.Tilt, tilt ? Figures.Of(mount.TiltDeg, MountKeys.Tilt) : null);
             lines.Add(MountKeys.Azimuth, azimuth ? Figures.Of(mount.AzimuthDeg, MountKeys.Azimuth) : null);
             lines.Add(MountKeys.Kind, kind ? MountKeys.Kind.Options[(int)mount.Kind] : null);
+            lines.Add(MountKeys.Soiling, Figures.Of(mount.SoilingFraction, MountKeys.Soiling));
         });
     }
 

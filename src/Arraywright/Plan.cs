@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Gear;
+using Arraywright.Sky;
 
 namespace Arraywright;
 
@@ -41,13 +42,26 @@ public sealed record Place(double LatitudeDeg, double LongitudeDeg, double Eleva
 {
     /// <summary>Whether the plan leaves the height out: then the climate's coldest may be far too warm.</summary>
     public bool IsElevationAssumed { get; init; }
+
+    /// <summary>Time zone whose clock the plan's hours are told by, daylight saving included; null when the plan does not say.</summary>
+    public PlaceZone? Zone { get; init; }
+
+    /// <summary>Hills, trees and houses round it; null when the plan does not say.</summary>
+    public HorizonProfile? Horizon { get; init; }
+
+    /// <summary>Share of light that the ground gives back, 0 to 1: one figure for the whole year, or twelve from January; empty when the plan does not say.</summary>
+    public ImmutableArray<double> AlbedoFractions { get; init; } = [];
 }
 
 /// <summary>How the panels face.</summary>
 /// <param name="TiltDeg">Degrees from horizontal, 0 to 90.</param>
 /// <param name="AzimuthDeg">Degrees clockwise from north, 0 to 360.</param>
 /// <param name="Kind">How they are held.</param>
-public sealed record Mount(double TiltDeg, double AzimuthDeg, MountKind Kind);
+public sealed record Mount(double TiltDeg, double AzimuthDeg, MountKind Kind)
+{
+    /// <summary>Light lost to dirt on the glass, 0 to 1; null when the plan does not say.</summary>
+    public double? SoilingFraction { get; init; }
+}
 
 /// <summary>Shade on a kind of panel.</summary>
 /// <param name="Fraction">Share of the irradiance kept off the whole panel, 0 to 1.</param>
@@ -97,6 +111,9 @@ public sealed record Plan
 
     /// <summary>How the panels face.</summary>
     public required Mount Mount { get; init; }
+
+    /// <summary>How the sky's light is taken to be spread; null when the plan does not say.</summary>
+    public SkyModel? Sky { get; init; }
 
     /// <summary>Panels at hand, in plan order; names differ.</summary>
     public required ImmutableArray<PanelStock> Panels { get; init; }

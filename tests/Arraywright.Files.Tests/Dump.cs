@@ -56,7 +56,7 @@ internal static class Dump
         }
     }
 
-    private static bool IsSimple(object value) => value.GetType().IsPrimitive || value is Enum;
+    private static bool IsSimple(object value) => value.GetType().IsPrimitive || value is Enum or DateTime;
 
     private static PropertyInfo[] Properties(object value) =>
         [.. value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0)];

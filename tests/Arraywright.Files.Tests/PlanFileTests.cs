@@ -1,6 +1,7 @@
 using System.Text;
 using Arraywright.Electrical;
 using Arraywright.Gear;
+using Arraywright.Sky;
 
 namespace Arraywright.Files.Tests;
 
@@ -13,8 +14,13 @@ public sealed class PlanFileTests
     {
         Assert.Equal("Lambing shed, north field", Full.Name);
         Assert.Equal(Goal.Day, Full.Goal);
-        Assert.Equal(new Place(54.6, -3.1, 210, -14, "../weather/some.epw"), Full.Place);
-        Assert.Equal(new Mount(40, 170, MountKind.CloseRoof), Full.Mount);
+        Place place = Full.Place!;
+        Assert.Equal((54.6, -3.1, 210.0, -14.0, "../weather/some.epw"), (place.LatitudeDeg, place.LongitudeDeg, place.ElevationM, place.ColdestC, place.Weather));
+        Assert.Equal("Europe/London", place.Zone!.Name);
+        Assert.Equal([new HorizonPoint(90, 4.5), new HorizonPoint(135, 12)], place.Horizon!.Points);
+        Assert.Equal([0.7, 0.7, 0.5, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.6], place.AlbedoFractions);
+        Assert.Equal(new Mount(40, 170, MountKind.CloseRoof) { SoilingFraction = 0.04 }, Full.Mount);
+        Assert.Equal(SkyModel.HayDavies, Full.Sky);
         Assert.Empty(Full.Doubts);
     }
 
@@ -30,7 +36,7 @@ public sealed class PlanFileTests
         Assert.Equal((15.0, 600.0, 0.03, 45.0, 85.5), (panel.MaxSeriesFuseA, panel.MaxSystemVoltageV, panel.ToleranceFraction.Value, panel.NoctC, panel.Price));
         Assert.Equal(Technology.MonoPerc, panel.Technology.Value);
         Assert.Equal(Origin.Given, panel.OpenCircuitPerK.Origin);
-        Assert.Equal(new Mount(60, 200, MountKind.CloseRoof), stock.Mount);
+        Assert.Equal(new Mount(60, 200, MountKind.CloseRoof) { SoilingFraction = 0.04 }, stock.Mount);
     }
 
     [Fact]

@@ -16,8 +16,9 @@ internal static class PlanTexts
         StringBuilder text = new();
         Maybe(random, text, $"plan: {Pick(random, Titles)}\n");
         Maybe(random, text, $"goal: {Pick(random, "year", "day", "peak")}\n");
-        Maybe(random, text, $"place:\n  latitude: {Number(random, -90, 90)}\n  longitude: {Number(random, -180, 180)} deg\n{Optional(random, $"  elevation: {Number(random, -400, 5000)} {Pick(random, "m", "ft")}\n", $"  coldest: {Number(random, -60, 40)} {Pick(random, "C", "F")}\n", $"  weather: {Pick(random, "a.epw", "'../x y.epw'", "C:\\weather.epw")}\n")}");
-        Maybe(random, text, $"mount:\n  kind: {Pick(random, "open rack", "close roof", "Flat-on_ground")}\n{Optional(random, $"  tilt: {Number(random, 0, 90)} deg\n", $"  azimuth: {Number(random, 0, 360)} deg\n")}");
+        Maybe(random, text, $"place:\n  latitude: {Number(random, -90, 90)}\n  longitude: {Number(random, -180, 180)} deg\n{Optional(random, $"  elevation: {Number(random, -400, 5000)} {Pick(random, "m", "ft")}\n", $"  coldest: {Number(random, -60, 40)} {Pick(random, "C", "F")}\n", $"  weather: {Pick(random, "a.epw", "'../x y.epw'", "C:\\weather.epw")}\n", $"  time_zone: {Pick(random, "UTC", "Europe/London", "America/Argentina/Buenos_Aires", "Etc/GMT+5")}\n", $"  horizon:\n    - {{ azimuth: {Number(random, 0, 170)} deg, height: {Number(random, 0, 90)} deg }}\n    - {{ azimuth: {Number(random, 180, 359)} deg, height: 0 deg }}\n", $"  albedo: {Pick(random, $"{Number(random, 0, 100)} %", "0.25", $"[{string.Join(", ", Enumerable.Range(0, 12).Select(_ => Exact(random, 0, 1)))}]")}\n")}");
+        Maybe(random, text, $"mount:\n  kind: {Pick(random, "open rack", "close roof", "Flat-on_ground")}\n{Optional(random, $"  tilt: {Number(random, 0, 90)} deg\n", $"  azimuth: {Number(random, 0, 360)} deg\n", $"  soiling: {Number(random, 0, 90)} %\n")}");
+        Maybe(random, text, $"sky: {Pick(random, "perez", "hay davies", "isotropic")}\n");
         text.Append("panels:\n");
         for (int kind = 0, kinds = random.Next(1, 4); kind < kinds; kind++)
         {

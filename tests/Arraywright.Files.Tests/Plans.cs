@@ -33,10 +33,17 @@ internal static class Plans
           elevation: 210 m
           coldest: -14 C
           weather: ../weather/some.epw
+          time_zone: Europe/London
+          horizon:
+            - { azimuth: 135 deg, height: 12 deg }
+            - { azimuth: 90 deg, height: 4.5 deg }
+          albedo: [70 %, 70 %, 0.5, 20 %, 20 %, 20 %, 20 %, 20 %, 20 %, 20 %, 20 %, 60 %]
         mount:
           tilt: 40 deg
           azimuth: 170 deg
           kind: close roof
+          soiling: 4 %
+        sky: hay-davies
         panels:
           - name: shed-120
             count: 4

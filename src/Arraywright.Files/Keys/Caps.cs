@@ -9,6 +9,9 @@ internal static class Caps
     /// <summary>Inputs, and units.</summary>
     public const int Inputs = 16;
 
+    /// <summary>Points of a horizon.</summary>
+    public const int HorizonPoints = 72;
+
     /// <summary>Characters of a name.</summary>
     public const int NameLength = 40;
 }

@@ -22,11 +22,17 @@ internal abstract record PlanKey(string Name, string Example, string About)
 }
 
 /// <summary>A line of text.</summary>
-internal sealed record TextKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+internal record TextKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
 {
     public const int Longest = 500;
 
     protected override string ExpectedKind => "a line of text";
+}
+
+/// <summary>A time zone by its name in the IANA table.</summary>
+internal sealed record ZoneKey(string Name, string Example, string About) : TextKey(Name, Example, About)
+{
+    protected override string ExpectedKind => "a time zone by its IANA name";
 }
 
 /// <summary>A figure whose quantity is that of the limit it stands in.</summary>
@@ -114,6 +120,16 @@ internal sealed record SharesKey(string Name, string Example, string About) : Pl
     public const int Most = 20;
 
     protected override string ExpectedKind => "a list of shares";
+}
+
+/// <summary>A share for the whole year, or one for each month.</summary>
+internal sealed record YearSharesKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+{
+    public const int Months = 12;
+
+    public override string Expected => $"a share such as \"{Example}\", or a list of twelve from January";
+
+    protected override string ExpectedKind => "a share";
 }
 
 /// <summary>A group of keys.</summary>

@@ -16,6 +16,8 @@ internal static class RootKeys
 
     public static readonly SectionKey Mount = new("mount", MountKeys.Section, "How the panels face.") { Otherwise = "facing the equator on an open rack, tilted by the latitude" };
 
+    public static readonly ChoiceKey Sky = new("sky", ["perez", "hay davies", "isotropic"], "perez", "How the light of the sky is taken to be spread: bright round the sun and at the horizon, bright round the sun, or even.") { Otherwise = "perez" };
+
     public static readonly ListKey Panels = new("panels", PanelKeys.Section, Caps.Panels, "The panels at hand, one item a kind.") { Required = true };
 
     public static readonly ListKey Inputs = new("inputs", InputKeys.Section, Caps.Inputs, "The charging inputs at hand.") { Required = true };
@@ -24,12 +26,12 @@ internal static class RootKeys
 
     public static readonly SectionKey Cable = new("cable", CableKeys.Section, "The copper between panels and inputs.") { Otherwise = "see its keys" };
 
-    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Place, Mount, Panels, Units, Inputs, Cable]);
+    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Place, Mount, Sky, Panels, Units, Inputs, Cable]);
 
     /// <summary>Every section of the file with the words by which a reader finds it.</summary>
     public static readonly PlanSection[] All =
     [
-        Section, PlaceKeys.Section, MountKeys.Section, PanelKeys.Section, ShadeHoursKeys.Section, ShadeGroupsKeys.Section, UnitKeys.Section,
+        Section, PlaceKeys.Section, HorizonKeys.Section, MountKeys.Section, PanelKeys.Section, ShadeHoursKeys.Section, ShadeGroupsKeys.Section, UnitKeys.Section,
         InputKeys.Section, LimitKeys.Section, BatteryKeys.Section, LoadHoursKeys.Section, CableKeys.Section,
     ];
 }
@@ -47,7 +49,23 @@ internal static class PlaceKeys
 
     public static readonly TextKey Weather = new("weather", "../weather/some.epw", "Path of a weather file, from the plan's own folder.") { Otherwise = "the built-in climate" };
 
-    public static readonly PlanSection Section = new("a place", [Latitude, Longitude, Elevation, Coldest, Weather]);
+    public static readonly ZoneKey TimeZone = new("time_zone", "Europe/London", "Time zone by its IANA name, for hours of load and shade with daylight saving.") { Otherwise = "standard time by the weather file or the longitude" };
+
+    public static readonly ListKey Horizon = new("horizon", HorizonKeys.Section, Caps.HorizonPoints, "Hills, trees and houses that hide the low sun and some of the sky, one item a point.") { Otherwise = "free all round" };
+
+    public static readonly YearSharesKey Albedo = new("albedo", "20 %", "Share of the light that the ground gives back, or a list of twelve from January.") { Otherwise = "20 %, grass and soil" };
+
+    public static readonly PlanSection Section = new("a place", [Latitude, Longitude, Elevation, Coldest, Weather, TimeZone, Horizon, Albedo]);
+}
+
+/// <summary>Keys of a point of the horizon.</summary>
+internal static class HorizonKeys
+{
+    public static readonly QuantityKey Azimuth = new("azimuth", QuantityKinds.Angle, "135 deg", "Direction, clockwise from north.") { Required = true };
+
+    public static readonly QuantityKey Height = new("height", QuantityKinds.Angle.Within(0, 90), "12 deg", "How high the horizon stands there, in degrees above the level.") { Required = true };
+
+    public static readonly PlanSection Section = new("a point of the horizon", [Azimuth, Height]);
 }
 
 /// <summary>Keys of the mount.</summary>
@@ -61,7 +79,9 @@ internal static class MountKeys
 
     public static readonly ChoiceKey Kind = new("kind", ["open rack", "close roof", "flat on ground"], "open rack", "How the panels are held, which decides how hot they run.") { Otherwise = "open rack" };
 
-    public static readonly PlanSection Section = new("a mount", [Tilt, Azimuth, Kind]);
+    public static readonly QuantityKey Soiling = new("soiling", QuantityKinds.Percent.Within(0, 0.9), "3 %", "Light lost to dirt on the glass, as a mean of the year.") { Otherwise = "3 %" };
+
+    public static readonly PlanSection Section = new("a mount", [Tilt, Azimuth, Kind, Soiling]);
 }
 
 /// <summary>Keys of the cable.</summary>

@@ -10,10 +10,12 @@ internal static class MountReader
         Fields? fields = root.Group(RootKeys.Mount);
         double? tiltDeg = fields?.Figure(MountKeys.Tilt), azimuthDeg = fields?.Figure(MountKeys.Azimuth);
         int? kind = fields?.Choice(MountKeys.Kind);
-        return new Mount(
+        double? soilingFraction = fields?.Figure(MountKeys.Soiling);
+        Mount mount = new(
             tiltDeg ?? Defaults.TiltDeg(place, assumed),
             azimuthDeg ?? Defaults.AzimuthDeg(place, assumed),
             kind is null ? Defaults.Kind(assumed) : (MountKind)kind);
+        return mount with { SoilingFraction = soilingFraction };
     }
 
     /// <summary>A panel's own mount; null when it shares the plan's.</summary>

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Arraywright.Files.Keys;
+using Arraywright.Sky;
 
 namespace Arraywright.Files.Plans;
 
@@ -17,8 +19,27 @@ internal static class PlaceReader
         double elevationM = statedM ?? Defaults.ElevationM(fields.Has(PlaceKeys.Elevation), assumed);
         double? coldestC = fields.Figure(PlaceKeys.Coldest);
         string? weather = fields.Text(PlaceKeys.Weather);
+        PlaceZone? zone = Zone(fields);
+        HorizonProfile? horizon = SurroundingsReader.Horizon(fields);
+        ImmutableArray<double> albedo = SurroundingsReader.Albedo(fields);
         return latitudeDeg is { } latitude && longitudeDeg is { } longitude
-            ? new Place(latitude, longitude, elevationM, coldestC, weather) { IsElevationAssumed = statedM is null }
+            ? new Place(latitude, longitude, elevationM, coldestC, weather) { IsElevationAssumed = statedM is null, Zone = zone, Horizon = horizon, AlbedoFractions = albedo }
             : null;
+    }
+
+    private static PlaceZone? Zone(Fields fields)
+    {
+        if (fields.Text(PlaceKeys.TimeZone) is not { } name)
+        {
+            return null;
+        }
+
+        PlaceZone? zone = ZoneTable.Find(name);
+        if (zone is null)
+        {
+            fields.AddUnexpected(fields.PlaceOf(PlaceKeys.TimeZone), PlaceKeys.TimeZone, Nearest.Of(name, ZoneTable.Names) is { } near ? $"did you mean \"{near}\"?" : "a continent and a city");
+        }
+
+        return zone;
     }
 }

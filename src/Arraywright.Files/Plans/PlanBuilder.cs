@@ -3,6 +3,7 @@ using Arraywright.Files.Keys;
 using Arraywright.Files.Text;
 using Arraywright.Files.Yaml;
 using Arraywright.Gear;
+using Arraywright.Sky;
 
 namespace Arraywright.Files.Plans;
 
@@ -18,6 +19,7 @@ internal sealed class PlanBuilder(FaultList faults)
         Place? place = PlaceReader.Read(fields, assumed);
         Goal goal = fields.Choice(RootKeys.Goal) is { } chosen ? (Goal)chosen : Defaults.Goal(fields.Has(RootKeys.Place), assumed);
         Mount mount = MountReader.Read(fields, place, assumed);
+        SkyModel? sky = fields.Choice(RootKeys.Sky) is { } spread ? (SkyModel)spread : null;
         Cable cable = CableReader.Read(fields, assumed);
 
         NameRegister names = new();
@@ -32,6 +34,7 @@ internal sealed class PlanBuilder(FaultList faults)
             Goal = goal,
             Place = place,
             Mount = mount,
+            Sky = sky,
             Panels = [.. panels.Stocks],
             Inputs = inputs,
             Units = [.. units.Units],

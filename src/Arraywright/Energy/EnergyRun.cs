@@ -136,7 +136,7 @@ internal sealed class EnergyRun
     {
         double loadW = 0;
         double servedW = 0;
-        int hour = (int)Math.Ceiling(_series.EndHour[step] - 1e-9) - 1;
+        int hour = (int)Math.Ceiling(_series.ClockEndHour[step] - 1e-9) - 1;
         foreach (Owner owner in _owners)
         {
             (double roomW, double load, double served) = owner.Step(step, _series, Math.Clamp(hour, 0, 23));

@@ -7,7 +7,7 @@ namespace Arraywright.Energy;
 /// <param name="SpanNames">Names of the spans that steps are summed into, such as months.</param>
 /// <param name="Span">Span of each step.</param>
 /// <param name="Day">Day of each step, from 0.</param>
-/// <param name="EndHour">Clock hour at the end of each step, over 0 to 24.</param>
+/// <param name="EndHour">Hour at the end of each step by the weather's standard time, over 0 to 24.</param>
 /// <param name="Stocks">What each kind of panel sees, in plan order.</param>
 public sealed record SunSeries(
     double StepH,
@@ -19,6 +19,9 @@ public sealed record SunSeries(
 {
     /// <summary>How long the weather's sun was averaged over, h; a step where nothing else is said.</summary>
     public double AveragedOverH { get; init; } = StepH;
+
+    /// <summary>The same by the clock on the wall, which loads are told by; standard time where the plan names no time zone.</summary>
+    public double[] ClockEndHour { get; init; } = EndHour;
 
     /// <summary>Steps.</summary>
     public int Count => Span.Length;

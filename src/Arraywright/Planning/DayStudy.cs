@@ -70,7 +70,7 @@ public static class DayStudy
         string source = isClear ? $"a clear sky on {date:MMMM d}, with the temperatures of {weather.Source}" : $"{date:MMMM d} of {weather.Source}";
         WeatherYear day = new(weather.Place, isClear ? Clear(weather, steps) : steps, weather.StepH, weather.UtcOffsetH, source, weather.Repairs);
         (Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, progress, cancellation);
-        SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Default) with { SpanNames = [date.ToString("MMMM d")], Span = new int[steps.Length] };
+        SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Of(plan)) with { SpanNames = [date.ToString("MMMM d")], Span = new int[steps.Length] };
         SunDay sun = SunDay.Of(Midnight(day) + 0.5 - ((weather.Place.LongitudeDeg / 15) - weather.UtcOffsetH) / 24, SiteOf(weather));
         return new DayResult
         {

@@ -43,7 +43,7 @@ internal sealed class ExactSpan
         }
 
         WeatherYear span = plan is { Goal: Goal.Day, Dates: { } dates } ? Within(weather, dates) : weather;
-        ExactSpan exact = new(physics, span, SunOnPanels.Of(plan, span, SunOptions.Default));
+        ExactSpan exact = new(physics, span, SunOnPanels.Of(plan, span, SunOptions.Of(plan)));
         return exact.Ranking.Moments.IsEmpty ? null : exact;
     }
 
@@ -85,7 +85,7 @@ internal sealed class ExactSpan
             yield return new Assumption("day to be best on", "the whole year", "The plan names no \"date\".");
         }
 
-        foreach (Assumption assumption in YearAssumptions.OfSun(_weather, EnergyOptions.Default))
+        foreach (Assumption assumption in YearAssumptions.OfSun(plan, _weather, EnergyOptions.Default))
         {
             yield return assumption;
         }

@@ -8,15 +8,31 @@ namespace Arraywright.Planning;
 internal static class YearAssumptions
 {
     /// <summary>In a stable order.</summary>
-    public static IEnumerable<Assumption> Of(Plan plan, WeatherYear weather, EnergyOptions options) => [.. OfSun(weather, options), .. OfUse(plan)];
+    public static IEnumerable<Assumption> Of(Plan plan, WeatherYear weather, EnergyOptions options) => [.. OfSun(plan, weather, options), .. OfUse(plan)];
 
     /// <summary>What is filled in on the way from the weather to the inputs.</summary>
-    public static IEnumerable<Assumption> OfSun(WeatherYear weather, EnergyOptions options)
+    public static IEnumerable<Assumption> OfSun(Plan plan, WeatherYear weather, EnergyOptions options)
     {
-        yield return new Assumption("dirt on the glass", "3 %", "A yearly mean where it rains now and then; dusty places lose more. The energy moves with it.");
-        yield return new Assumption("ground beside the panels", "gives back 20 % of the light", "Grass and soil; fresh snow 60 to 90 %. At 40 degrees of tilt each 10 % more adds about 1 %.");
-        yield return new Assumption("horizon", "free", "Hills and trees take the low sun: in winter much, over the year a little.");
-        yield return new Assumption("clock", $"UTC{weather.UtcOffsetH:+0.##;-0.##;+0}", "Local standard time all year: loads and hourly shade are an hour off in summer where the clock is put forward.");
+        if (plan.Mount.SoilingFraction is null)
+        {
+            yield return new Assumption("dirt on the glass", "3 %", "A yearly mean where it rains now and then; dusty places lose more. The energy moves with it.");
+        }
+
+        if (plan.Place is not { AlbedoFractions.IsEmpty: false })
+        {
+            yield return new Assumption("ground beside the panels", "gives back 20 % of the light", "Grass and soil; fresh snow 60 to 90 %. At 40 degrees of tilt each 10 % more adds about 1 %.");
+        }
+
+        if (plan.Place?.Horizon is null)
+        {
+            yield return new Assumption("horizon", "free", "Hills and trees take the low sun: in winter much, over the year a little.");
+        }
+
+        if (plan.Place?.Zone is null && UsesTheClock(plan))
+        {
+            yield return new Assumption("clock", $"UTC{weather.UtcOffsetH:+0.##;-0.##;+0}", "Local standard time all year: loads and hourly shade are an hour off in summer where the clock is put forward. Name a time_zone in the plan's place to put that right.");
+        }
+
         if (options.SpreadWithinStep)
         {
             yield return new Assumption("minutes within an hour", "clear or clouded, the hour's mean kept", "Shows what a limit cuts off bright minutes of a mixed hour; without it the clipped share comes out too small.");
@@ -52,6 +68,9 @@ internal static class YearAssumptions
             }
         }
     }
+
+    private static bool UsesTheClock(Plan plan) =>
+        plan.Panels.Any(stock => !stock.Shade.Hours.IsEmpty) || Batteries(plan).Any(one => !one.Battery.LoadByHourW.IsEmpty);
 
     private static IEnumerable<(string Owner, Battery Battery)> Batteries(Plan plan)
     {

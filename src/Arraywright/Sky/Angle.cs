@@ -19,6 +19,6 @@ internal static class Angle
     public static double Wrapped(double degrees)
     {
         double wrapped = degrees - (360 * Math.Floor(degrees / 360));
-        return wrapped < 360 ? wrapped : 0;
+        return wrapped >= 360 ? 0 : wrapped;
     }
 }

@@ -14,28 +14,39 @@ public static class ExtraterrestrialDay
     /// <summary>Irradiation of a horizontal plane above the air, kWh/m² a day; 0 in the polar night.</summary>
     /// <param name="latitudeDeg">Degrees, north positive, −90 to 90.</param>
     /// <param name="dayOfYear">1 to 366.</param>
-    public static double HorizontalKWhPerM2(double latitudeDeg, int dayOfYear)
+    public static double HorizontalKWhPerM2(double latitudeDeg, int dayOfYear) =>
+        HorizontalKWhPerM2(latitudeDeg, DeclinationRad(dayOfYear), DistanceFactor(dayOfYear));
+
+    /// <summary>The same for a given declination and square of mean over actual distance.</summary>
+    internal static double HorizontalKWhPerM2(double latitudeDeg, double declinationRad, double distanceFactor)
     {
-        double dayAngle = 2 * Math.PI * (dayOfYear - 1) / 365;
         double latitude = latitudeDeg * Math.PI / 180;
-        double declination = DeclinationRad(dayAngle);
 
         // Half the day's length as an angle: 0 in the polar night, π under the midnight sun.
-        double sunset = Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declination), -1, 1));
-        double meanSine = ((Math.Cos(latitude) * Math.Cos(declination) * Math.Sin(sunset))
-            + (sunset * Math.Sin(latitude) * Math.Sin(declination))) / Math.PI;
-        return 24 * SolarConstantWPerM2 / 1000 * DistanceFactor(dayAngle) * Math.Max(0, meanSine);
+        double sunset = Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declinationRad), -1, 1));
+        double meanSine = ((Math.Cos(latitude) * Math.Cos(declinationRad) * Math.Sin(sunset))
+            + (sunset * Math.Sin(latitude) * Math.Sin(declinationRad))) / Math.PI;
+        return 24 * SolarConstantWPerM2 / 1000 * distanceFactor * Math.Max(0, meanSine);
     }
 
-    private static double DeclinationRad(double dayAngle) =>
-        0.006918
-        - (0.399912 * Math.Cos(dayAngle)) + (0.070257 * Math.Sin(dayAngle))
-        - (0.006758 * Math.Cos(2 * dayAngle)) + (0.000907 * Math.Sin(2 * dayAngle))
-        - (0.002697 * Math.Cos(3 * dayAngle)) + (0.001480 * Math.Sin(3 * dayAngle));
+    /// <summary>Declination, rad.</summary>
+    internal static double DeclinationRad(int dayOfYear)
+    {
+        double dayAngle = DayAngle(dayOfYear);
+        return 0.006918
+            - (0.399912 * Math.Cos(dayAngle)) + (0.070257 * Math.Sin(dayAngle))
+            - (0.006758 * Math.Cos(2 * dayAngle)) + (0.000907 * Math.Sin(2 * dayAngle))
+            - (0.002697 * Math.Cos(3 * dayAngle)) + (0.001480 * Math.Sin(3 * dayAngle));
+    }
 
     /// <summary>Square of mean over actual distance to the sun.</summary>
-    private static double DistanceFactor(double dayAngle) =>
-        1.000110
-        + (0.034221 * Math.Cos(dayAngle)) + (0.001280 * Math.Sin(dayAngle))
-        + (0.000719 * Math.Cos(2 * dayAngle)) + (0.000077 * Math.Sin(2 * dayAngle));
+    internal static double DistanceFactor(int dayOfYear)
+    {
+        double dayAngle = DayAngle(dayOfYear);
+        return 1.000110
+            + (0.034221 * Math.Cos(dayAngle)) + (0.001280 * Math.Sin(dayAngle))
+            + (0.000719 * Math.Cos(2 * dayAngle)) + (0.000077 * Math.Sin(2 * dayAngle));
+    }
+
+    private static double DayAngle(int dayOfYear) => 2 * Math.PI * (dayOfYear - 1) / 365;
 }

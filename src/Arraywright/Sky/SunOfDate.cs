@@ -11,9 +11,15 @@ public readonly record struct SunOfDate(double RightAscensionDeg, double Declina
     /// <summary>The sun at a moment.</summary>
     /// <param name="julianDay">Julian day in universal time.</param>
     /// <param name="deltaTSeconds">Terrestrial less universal time, s; null for the usual figure of the year.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is not finite.</exception>
     /// <remarks>Equations 4 to 37 and A1 to A4 of I. Reda and A. Andreas, Solar Position Algorithm, NREL/TP-560-34302 (2003, revised 2008). Error under 0.0003° for the years −2000 to 6000.</remarks>
     public static SunOfDate At(double julianDay, double? deltaTSeconds = null)
     {
+        if (!double.IsFinite(julianDay) || deltaTSeconds is { } given && !double.IsFinite(given))
+        {
+            throw new ArgumentOutOfRangeException(nameof(julianDay), julianDay, "A moment is a finite figure.");
+        }
+
         double seconds = deltaTSeconds ?? DeltaT.Seconds(2000 + ((julianDay - 2451545) / 365.25));
         double centuries = (julianDay + (seconds / 86400) - 2451545) / 36525;
         double t = centuries / 10;
@@ -36,7 +42,10 @@ public readonly record struct SunOfDate(double RightAscensionDeg, double Declina
         return new SunOfDate(rightAscensionDeg, declinationDeg, distanceAu, equinoxesDeg, equationMin - (1440 * Math.Round(equationMin / 1440)));
     }
 
-    private static double Series(ReadOnlySpan<double[]> powers, double t)
+    /// <summary>The sum of a series of <see cref="SolarTerms"/>, rad or AU.</summary>
+    /// <param name="powers">Its rows, one array a power of t.</param>
+    /// <param name="t">Julian millennia of terrestrial time from 2000.</param>
+    internal static double Series(ReadOnlySpan<double[]> powers, double t)
     {
         double sum = 0;
         for (int power = powers.Length - 1; power >= 0; power--)
@@ -54,7 +63,8 @@ public readonly record struct SunOfDate(double RightAscensionDeg, double Declina
         return sum / 1e8;
     }
 
-    private static (double LongitudeDeg, double ObliquityDeg) Nutation(double c)
+    /// <summary>Nutation at c Julian centuries of terrestrial time from 2000, degrees.</summary>
+    internal static (double LongitudeDeg, double ObliquityDeg) Nutation(double c)
     {
         ReadOnlySpan<double> arguments =
         [
@@ -82,9 +92,9 @@ public readonly record struct SunOfDate(double RightAscensionDeg, double Declina
         return (longitude / 36e6, obliquity / 36e6);
     }
 
-    private static double MeanObliquityArcSeconds(double u) =>
+    internal static double MeanObliquityArcSeconds(double u) =>
         84381.448 + (u * (-4680.93 + (u * (-1.55 + (u * (1999.25 + (u * (-51.38 + (u * (-249.67 + (u * (-39.05 + (u * (7.12 + (u * (27.87 + (u * (5.79 + (u * 2.45)))))))))))))))))));
 
-    private static double MeanLongitudeDeg(double t) =>
+    internal static double MeanLongitudeDeg(double t) =>
         Angle.Wrapped(280.4664567 + (t * (360007.6982779 + (t * (0.03032028 + (t * ((1 / 49931.0) + (t * ((-1 / 15300.0) - (t / 2000000))))))))));
 }

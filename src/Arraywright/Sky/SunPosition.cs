@@ -57,16 +57,3 @@ public readonly record struct SunPosition(double GeometricElevationDeg, double E
     private static double RefractionDeg(double elevationDeg, in Site site) =>
         elevationDeg < RiseDeg ? 0 : site.PressurePa / 101000 * (283 / (273 + site.AirC)) * 1.02 / (60 * Angle.Tan(elevationDeg + (10.3 / (elevationDeg + 5.11))));
 }
-
-/// <summary>A place as the sun's path needs it.</summary>
-/// <param name="LatitudeDeg">Degrees, north positive.</param>
-/// <param name="LongitudeDeg">Degrees, east positive.</param>
-/// <param name="ElevationM">Metres above the sea.</param>
-/// <param name="PressurePa">Air pressure, Pa, for refraction.</param>
-/// <param name="AirC">Air temperature, °C, for refraction.</param>
-public readonly record struct Site(double LatitudeDeg, double LongitudeDeg, double ElevationM, double PressurePa, double AirC)
-{
-    /// <summary>A place in the standard atmosphere at its height and 12 °C.</summary>
-    public static Site Of(double latitudeDeg, double longitudeDeg, double elevationM) =>
-        new(latitudeDeg, longitudeDeg, elevationM, AirMass.StandardPressurePa(elevationM), 12);
-}

@@ -33,26 +33,46 @@ public readonly record struct TiltedPlane(double BeamWPerM2, double CircumsolarW
     /// <param name="incidenceDeg">Angle between the sun and the plane's normal, degrees.</param>
     /// <param name="albedoFraction">Share of light that the ground gives back.</param>
     /// <param name="model">How the sky's light is spread.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is not finite, irradiance or albedo is negative, or there is no sun outside the air.</exception>
     public static TiltedPlane Of(in SunPosition sun, in SkyLight light, double tiltDeg, double incidenceDeg, double albedoFraction, SkyModel model)
     {
+        Check(double.IsFinite(light.GlobalWPerM2 + light.BeamNormalWPerM2 + light.DiffuseWPerM2), nameof(light));
+        Check(light is { GlobalWPerM2: >= 0, BeamNormalWPerM2: >= 0, DiffuseWPerM2: >= 0, ExtraterrestrialWPerM2: > 0 and < double.PositiveInfinity }, nameof(light));
+        Check(double.IsFinite(sun.ElevationDeg + sun.GeometricElevationDeg), nameof(sun));
+        Check(double.IsFinite(incidenceDeg + tiltDeg), nameof(incidenceDeg));
+        Check(albedoFraction is >= 0 and <= 1, nameof(albedoFraction));
         double towards = Math.Max(0, Angle.Cos(incidenceDeg));
         bool isUp = sun.GeometricElevationDeg > 0;
-        double beam = isUp ? light.BeamNormalWPerM2 * towards : 0;
+        double beam = light.BeamNormalWPerM2 * towards;
         double ground = light.GlobalWPerM2 * albedoFraction * (1 - Angle.Cos(tiltDeg)) / 2;
         double open = (1 + Angle.Cos(tiltDeg)) / 2;
         double diffuse = light.DiffuseWPerM2;
+        if (!isUp)
+        {
+            // No sun in the sky to be bright around: the models would still put up to eleven times the light there, as if it stood at 5°.
+            return new TiltedPlane(0, 0, diffuse * open, 0, ground);
+        }
+
         switch (model)
         {
             case SkyModel.Isotropic:
                 return new TiltedPlane(beam, 0, diffuse * open, 0, ground);
             case SkyModel.HayDavies:
-                double through = isUp ? Math.Clamp(light.BeamNormalWPerM2 / light.ExtraterrestrialWPerM2, 0, 1) : 0;
+                double through = Math.Clamp(light.BeamNormalWPerM2 / light.ExtraterrestrialWPerM2, 0, 1);
                 double ratio = towards / Math.Max(Angle.Cos(85), Angle.Cos(Math.Min(sun.ZenithDeg, 90)));
                 return new TiltedPlane(beam, diffuse * through * ratio, diffuse * (1 - through) * open, 0, ground);
             default:
                 (double around, double horizon) = SkyBrightness.Of(light, Math.Min(sun.ZenithDeg, 90));
                 double focus = towards / Math.Max(Angle.Cos(85), Angle.Cos(Math.Min(sun.ZenithDeg, 90)));
                 return new TiltedPlane(beam, diffuse * around * focus, diffuse * (1 - around) * open, diffuse * horizon * Angle.Sin(tiltDeg), ground);
+        }
+    }
+
+    private static void Check(bool holds, string name)
+    {
+        if (!holds)
+        {
+            throw new ArgumentOutOfRangeException(name, "Finite figures, irradiance and albedo of 0 or more, and a sun outside the air.");
         }
     }
 

@@ -26,6 +26,52 @@ public sealed class SunPositionReference
         Assert.Equal(25.18700, TiltedPlane.IncidenceDeg(seen, 30, 170), 0.00001);
     }
 
+    /// <summary>The steps in between, Table A5.1 of the report: sums of the series by power of t, longitude, latitude and distance.</summary>
+    [Fact]
+    public void The_series_of_the_worked_example_agree_row_by_row()
+    {
+        const double T = (ExampleDay + (67 / 86400.0) - 2451545) / 365250;
+        double[] longitude = [172067561.526586, 628332010650.051147, 61368.682493, -26.902819, -121.279536, -0.999999];
+        double[] latitude = [-176.502688, 3.067582];
+        double[] radius = [99653849.037796, 100378.567146, -1140.953507, -141.115419, 1.232361];
+        AssertSums(longitude, SolarTerms.Longitude.ToArray(), T);
+        AssertSums(latitude, SolarTerms.Latitude.ToArray(), T);
+        AssertSums(radius, SolarTerms.Radius.ToArray(), T);
+        Assert.Equal(24.0182616917, Angle.Wrapped(Angle.Degrees(SunOfDate.Series(SolarTerms.Longitude, T))), 1e-9);
+        Assert.Equal(-0.0001011219, Angle.Degrees(SunOfDate.Series(SolarTerms.Latitude, T)), 1e-10);
+        Assert.Equal(0.9965422974, SunOfDate.Series(SolarTerms.Radius, T), 1e-10);
+    }
+
+    /// <summary>Table A5.1: nutation −0.00399840 and 0.00166657, obliquity 23.440465, mean longitude 205.8971722516; the mean obliquity in arc seconds recomputed from its equation.</summary>
+    [Fact]
+    public void Nutation_and_obliquity_of_the_worked_example_agree()
+    {
+        const double Centuries = (ExampleDay + (67 / 86400.0) - 2451545) / 36525;
+        (double longitudeDeg, double obliquityDeg) = SunOfDate.Nutation(Centuries);
+        Assert.Equal(-0.00399840, longitudeDeg, 5e-9);
+        Assert.Equal(0.00166657, obliquityDeg, 5e-9);
+        Assert.Equal(84379.672625, SunOfDate.MeanObliquityArcSeconds(Centuries / 100), 1e-6);
+        Assert.Equal(23.440465, (SunOfDate.MeanObliquityArcSeconds(Centuries / 100) / 3600) + obliquityDeg, 5e-7);
+        Assert.Equal(205.8971722516, SunOfDate.MeanLongitudeDeg(Centuries / 10), 1e-9);
+        Assert.Equal(-0.00399840 * Math.Cos(23.440465 * Math.PI / 180), SunOfDate.At(ExampleDay, 67).EquinoxesDeg, 5e-9);
+
+        // Apparent sidereal time, recomputed.
+        Assert.Equal(318.51190984, SunPosition.SiderealDeg(ExampleDay) + SunOfDate.At(ExampleDay, 67).EquinoxesDeg, 1e-7);
+    }
+
+    /// <summary>Table A4.1 of the report; the calendar of today.</summary>
+    [Theory]
+    [InlineData("2000-01-01T12:00", 2451545.0)]
+    [InlineData("1999-01-01T00:00", 2451179.5)]
+    [InlineData("1987-01-27T00:00", 2446822.5)]
+    [InlineData("1987-06-19T12:00", 2446966.0)]
+    [InlineData("1988-01-27T00:00", 2447187.5)]
+    [InlineData("1900-01-01T00:00", 2415020.5)]
+    [InlineData("1600-01-01T00:00", 2305447.5)]
+    [InlineData("1600-12-31T00:00", 2305812.5)]
+    public void Julian_days_agree(string moment, double julianDay) =>
+        Assert.Equal(julianDay, SunClock.JulianDay(DateTime.Parse(moment, System.Globalization.CultureInfo.InvariantCulture)), 1e-9);
+
     /// <summary>Recomputed from the report's equations by an independent program (reference pack of the project): sea level, 1013.25 mbar, 15 °C.</summary>
     [Theory]
     [InlineData(2024, 6, 21, 12, 0, 51.4779, 0, 69.2, 23.43685, -1.9184, 1.0162354, 61.95538, 28.03575, 179.06233)]
@@ -57,6 +103,12 @@ public sealed class SunPositionReference
     [InlineData(2004, 12, 4, -35, 0, 4.649194, double.NaN, 19.034028)]
     [InlineData(2024, 6, 21, 51.4779, 0, 3.713889, 12.031944, 20.349722)]
     [InlineData(2000, 1, 1, 64.1466, -21.9426, 11.335278, 13.518056, 15.705278)]
+    [InlineData(2024, 12, 21, -33.8688, 151.2093, double.NaN, 1.887500, 9.094167)] // Sydney: 01:53:15, 09:05:39
+    [InlineData(2024, 12, 22, -33.8688, 151.2093, -5.311111, double.NaN, double.NaN)] // rises at 18:41:20 on the 21st by universal time
+    [InlineData(2025, 3, 20, 39.742476, -105.1786, 13.058333, 19.133056, double.NaN)] // Denver: 13:03:30, 19:07:59
+    [InlineData(2025, 3, 19, 39.742476, -105.1786, double.NaN, double.NaN, 25.201944)] // sets at 01:12:07 on the 20th by universal time
+    [InlineData(2024, 2, 29, 1.3521, 103.8198, double.NaN, 5.286111, 11.329167)] // Singapore: 05:17:10, 11:19:45
+    [InlineData(2024, 3, 1, 1.3521, 103.8198, -0.760556, double.NaN, double.NaN)] // rises at 23:14:22 on 29 February by universal time
     public void Rise_transit_and_set_agree(int year, int month, int day, double latitude, double longitude, double rise, double transit, double set)
     {
         double midnight = JulianDay(new DateTime(year, month, day, 0, 0, 0, DateTimeKind.Utc));
@@ -95,6 +147,15 @@ public sealed class SunPositionReference
             SunPosition quick = path.At(moment);
             Assert.Equal(exact.ElevationDeg, quick.ElevationDeg, 1e-4);
             Assert.Equal(exact.AzimuthDeg, quick.AzimuthDeg, 1e-4 / Math.Cos(Math.Min(exact.GeometricElevationDeg, 80) * Math.PI / 180));
+        }
+    }
+
+    private static void AssertSums(double[] published, double[][] powers, double t)
+    {
+        Assert.Equal(published.Length, powers.Length);
+        for (int power = 0; power < powers.Length; power++)
+        {
+            Assert.Equal(published[power], SunOfDate.Series(new[] { powers[power] }, t) * 1e8, Math.Max(1e-6, 1e-15 * Math.Abs(published[power])));
         }
     }
 

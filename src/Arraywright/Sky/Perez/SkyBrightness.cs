@@ -4,10 +4,11 @@ namespace Arraywright.Sky.Perez;
 /// <remarks>R. Perez, P. Ineichen, R. Seals, J. Michalsky, R. Stewart, Solar Energy 44 (1990) 271, Table 6, with the author's coefficients of 1999 to seven decimals.</remarks>
 internal static class SkyBrightness
 {
-    private static ReadOnlySpan<double> ClearnessEnds => [1.065, 1.230, 1.500, 1.950, 2.800, 4.500, 6.200];
+    /// <summary>Upper ends of all bins of sky clearness but the last.</summary>
+    internal static ReadOnlySpan<double> ClearnessEnds => [1.065, 1.230, 1.500, 1.950, 2.800, 4.500, 6.200];
 
     /// <summary>F11, F12, F13, F21, F22, F23 of eight bins of sky clearness.</summary>
-    private static ReadOnlySpan<double> Coefficients =>
+    internal static ReadOnlySpan<double> Coefficients =>
     [
         -0.0083117, 0.5877285, -0.0620636, -0.0596012, 0.0721249, -0.0220216,
         0.1299457, 0.6825954, -0.1513752, -0.0189325, 0.0659650, -0.0288748,
