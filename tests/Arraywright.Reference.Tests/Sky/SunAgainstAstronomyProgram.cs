@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Arraywright.Sky;
@@ -8,8 +7,6 @@ namespace Arraywright.Reference.Tests.Sky;
 /// <summary>The sun against Astropy, a general astronomy library (Debian package python3-astropy), which has its own ephemeris, precession and nutation.</summary>
 public sealed class SunAgainstAstronomyProgram
 {
-    private const string Python = "/usr/bin/python3";
-
     private const string Program = """
         import sys, warnings
         warnings.filterwarnings('ignore')
@@ -31,7 +28,7 @@ public sealed class SunAgainstAstronomyProgram
     [Fact]
     public void A_thousand_moments_and_places_agree_to_half_a_thousandth_of_a_degree()
     {
-        Assert.SkipUnless(File.Exists(Python) && Run("-c", "import astropy", "").Exit == 0, "python3-astropy is not installed: the sun is not checked against another program.");
+        Python.SkipUnlessInstalled("astropy", "the sun is not checked against another program");
         Random random = new(19);
         StringBuilder questions = new();
         List<(double Moment, Site Site)> asked = [];
@@ -45,9 +42,7 @@ public sealed class SunAgainstAstronomyProgram
             questions.AppendLine(CultureInfo.InvariantCulture, $"{moment:R} {site.LatitudeDeg:R} {site.LongitudeDeg:R} {site.ElevationM:R}");
         }
 
-        (int exit, string output, string error) = Run("-c", Program, questions.ToString());
-        Assert.True(exit == 0, error);
-        string[] lines = output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        string[] lines = Python.Lines(Program, questions.ToString());
         Assert.Equal(asked.Count, lines.Length);
         double[] apartDeg = new double[lines.Length];
         for (int i = 0; i < lines.Length; i++)
@@ -86,22 +81,5 @@ public sealed class SunAgainstAstronomyProgram
         double up = Math.Pow(Math.Sin((elevation1 - elevation2) * Rad / 2), 2);
         double round = Math.Cos(elevation1 * Rad) * Math.Cos(elevation2 * Rad) * Math.Pow(Math.Sin((azimuth1 - azimuth2) * Rad / 2), 2);
         return 2 * Math.Asin(Math.Sqrt(up + round)) / Rad;
-    }
-
-    private static (int Exit, string Output, string Error) Run(string option, string program, string input)
-    {
-        using Process process = Process.Start(new ProcessStartInfo(Python, [option, program])
-        {
-            UseShellExecute = false,
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        Task<string> output = process.StandardOutput.ReadToEndAsync();
-        process.StandardInput.Write(input);
-        process.StandardInput.Close();
-        process.WaitForExit();
-        return (process.ExitCode, output.Result, errors.Result);
     }
 }
