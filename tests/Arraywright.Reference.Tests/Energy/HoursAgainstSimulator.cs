@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Files;
-using Arraywright.Planning;
 using Arraywright.Reference.Tests.Circuits;
 
 namespace Arraywright.Reference.Tests.Energy;
@@ -21,9 +20,8 @@ public sealed class HoursAgainstSimulator
     {
         Simulator.SkipUnlessInstalled();
         Plan plan = name == "two rows of four" ? ReferencePlans.Read(ReferencePlans.TwoRowsOfFour) : ReferencePlans.Example(name);
-        PlanPhysics physics = new(plan);
-        SunSeries series = SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Default);
-        EnergyResult year = EnergyRun.Of(physics, ReferencePlans.Wirings(plan), series, new EnergyOptions { SpreadWithinStep = false, KeepMoments = true });
+        SunSeries series = SunOnPanels.Of(plan, ReferencePlans.BuiltIn(plan), SunOptions.Default);
+        EnergyResult year = ReferencePlans.Run(plan, series, new EnergyOptions { SpreadWithinStep = false, KeepMoments = true });
         Wiring wiring = plan.Inputs[0].StatedWiring!;
         double worstTaken = 0;
         double worstUnlimited = 0;
@@ -32,7 +30,7 @@ public sealed class HoursAgainstSimulator
         foreach (int hour in RandomLitHours(series).TakeWhile((_, tried) => tried - givenUp < Hours))
         {
             ImmutableArray<Conditions> seen = [.. series.Stocks.Select(sun => new Conditions(sun.UsefulWPerM2[hour] * (1 - sun.ShadedFraction[hour]), sun.CellC[hour]))];
-            CircuitTree tree = physics.Tree(wiring, seen);
+            CircuitTree tree = ReferencePlans.Tree(plan, wiring, seen);
             SimulatedInput simulated;
             try
             {

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Files;
+using Arraywright.Planning;
 
 namespace Arraywright.Reference.Tests.Energy;
 
@@ -49,6 +52,13 @@ internal static class ReferencePlans
         return Read(File.ReadAllText(Path.Combine(folder!, "examples", name + ".yaml")));
     }
 
-    /// <summary>The wirings the plan states, one entry an input.</summary>
-    public static ImmutableArray<Wiring?> Wirings(Plan plan) => [.. plan.Inputs.Select(planned => planned.StatedWiring)];
+    /// <summary>Weather made from the built-in climate of the plan's place.</summary>
+    public static WeatherYear BuiltIn(Plan plan) => YearStudy.BuiltIn(plan)!;
+
+    /// <summary>The plan's stated wirings through a series.</summary>
+    public static EnergyResult Run(Plan plan, SunSeries series, EnergyOptions options) =>
+        EnergyRun.Of(new PlanPhysics(plan), [.. plan.Inputs.Select(planned => planned.StatedWiring)], series, options);
+
+    /// <summary>The circuit of a wiring when each kind of panel sees its own conditions.</summary>
+    public static CircuitTree Tree(Plan plan, Wiring wiring, ImmutableArray<Conditions> seen) => new PlanPhysics(plan).Tree(wiring, seen);
 }

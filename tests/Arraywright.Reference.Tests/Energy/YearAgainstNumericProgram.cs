@@ -4,7 +4,6 @@ using System.Text.Json;
 using Arraywright.Climate;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 using Arraywright.Sky;
 
 namespace Arraywright.Reference.Tests.Energy;
@@ -40,10 +39,10 @@ public sealed class YearAgainstNumericProgram
     {
         Python.SkipUnlessInstalled("scipy", "the year is not computed by another program");
         Plan plan = ReferencePlans.Read(Plan);
-        WeatherYear weather = YearStudy.BuiltIn(plan)!;
+        WeatherYear weather = ReferencePlans.BuiltIn(plan);
         SunOptions how = SunOptions.Default with { Sky = sky };
         SunSeries series = SunOnPanels.Of(plan, weather, how);
-        EnergyResult year = EnergyRun.Of(new PlanPhysics(plan), ReferencePlans.Wirings(plan), series, new EnergyOptions { SpreadWithinStep = false });
+        EnergyResult year = ReferencePlans.Run(plan, series, new EnergyOptions { SpreadWithinStep = false });
         double[] theirs = [.. Python.Lines(Program(), Question(plan, weather, series, how)).Select(line => double.Parse(line, CultureInfo.InvariantCulture))];
 
         StockSun sun = series.Stocks[0];
