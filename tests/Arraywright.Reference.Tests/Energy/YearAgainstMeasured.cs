@@ -26,32 +26,39 @@ public sealed class YearAgainstMeasured
         Assert.InRange(spreadK, 3, 4);
     }
 
+    [Theory]
+    [InlineData(100, 200, 11, 12)]
+    [InlineData(200, 400, 4.5, 5.5)]
+    [InlineData(400, 600, 0, 0.5)]
+    [InlineData(600, 800, -1.5, -1)]
+    [InlineData(800, 1000, -1.5, -1)]
+    [InlineData(1000, 1200, -1.5, -1)]
+    public void Power_in_Nevada_rises_with_the_sun_as_a_common_panels_does(double fromWPerM2, double toWPerM2, double biasFromPercent, double biasToPercent) =>
+        Assert.InRange(PowerBiasPercent(row => row.PlaneWPerM2 >= fromWPerM2 && row.PlaneWPerM2 < toWPerM2), biasFromPercent, biasToPercent);
+
+    /// <summary>Over 600 W/m², where heat is told apart from weak sun.</summary>
+    [Theory]
+    [InlineData(0, 25, -1.5, -1)]
+    [InlineData(25, 35, -2, -1.5)]
+    [InlineData(35, 50, -2, -1.5)]
+    [InlineData(50, 75, -1, -0.5)]
+    public void Power_in_Nevada_falls_with_heat_as_a_common_panels_does(double fromC, double toC, double biasFromPercent, double biasToPercent) =>
+        Assert.InRange(PowerBiasPercent(row => row.PlaneWPerM2 > 600 && row.ModuleC >= fromC && row.ModuleC < toC), biasFromPercent, biasToPercent);
+
     /// <summary>
-    /// Power of a common panel with its coefficients left out, in the measured light at the measured temperature, times one factor for the whole year. Whether the
-    /// meter reads direct or alternating current is not stated: an inverter's own losses in weak sun would be in it.
+    /// How far the power of a common panel with its coefficients left out, in the measured light at the measured temperature and times one factor for the whole
+    /// year, is above the measured, in the median of the rows. No loss at low sun is counted, since the tilt is not stated, and none of an inverter in weak sun,
+    /// since it is not stated whether there is one before the meter: both show under 400 W/m².
     /// </summary>
-    [Fact]
-    public void Power_in_Nevada_rises_with_the_sun_and_falls_with_heat_as_a_common_panels_does()
+    private static double PowerBiasPercent(Func<MeasuredQuarter, bool> which)
     {
         PanelModel model = PanelModel.FitTo(PanelReader.Read(new PanelLabel { Name = "common", PowerW = 250, OpenCircuitV = 37.6, ShortCircuitA = 8.8, MaximumPowerV = 30.5, MaximumPowerA = 8.2, Cells = 60 }).Panel!);
         List<(MeasuredQuarter Row, double ModelW)> rows = [.. MeasuredSystem.Quarters().Where(row => row.PlaneWPerM2 > 100).Select(row => (row, ModelW(model, row)))];
         double factor = rows.Sum(row => row.Row.PowerW) / rows.Sum(row => row.ModelW);
-        double Bias(Func<MeasuredQuarter, bool> which)
-        {
-            double[] misses = [.. rows.Where(row => which(row.Row)).Select(row => (factor * row.ModelW / row.Row.PowerW) - 1).Order()];
-            Assert.True(misses.Length > 200);
-            return 100 * misses[misses.Length / 2];
-        }
-
-        foreach ((double from, double to) in new[] { (100.0, 200.0), (200, 400), (400, 600), (600, 800), (800, 1000), (1000, 1200) })
-        {
-            TestContext.Current.TestOutputHelper?.WriteLine($"{from} to {to} W/m²: {Bias(row => row.PlaneWPerM2 >= from && row.PlaneWPerM2 < to):0.0} % in the median");
-        }
-
-        foreach ((double from, double to) in new[] { (0.0, 15.0), (15, 30), (30, 45), (45, 60), (60, 75) })
-        {
-            TestContext.Current.TestOutputHelper?.WriteLine($"{from} to {to} °C, over 600 W/m²: {Bias(row => row.ModuleC >= from && row.ModuleC < to && row.PlaneWPerM2 > 600):0.0} % in the median");
-        }
+        double[] percent = [.. rows.Where(row => which(row.Row)).Select(row => 100 * ((factor * row.ModelW / row.Row.PowerW) - 1)).Order()];
+        Assert.True(percent.Length > 100);
+        TestContext.Current.TestOutputHelper?.WriteLine($"{percent[percent.Length / 2]:0.00} % of {percent.Length} quarter hours, half of them from {percent[percent.Length / 4]:0.0} to {percent[percent.Length * 3 / 4]:0.0} %");
+        return percent[percent.Length / 2];
     }
 
     private static double ModelW(PanelModel model, MeasuredQuarter row)
@@ -85,9 +92,11 @@ public sealed class YearAgainstMeasured
             measured[DateTime.Parse(field[0], CultureInfo.InvariantCulture).Month - 1] += double.Parse(field[1], CultureInfo.InvariantCulture) / 4000;
         }
 
-        for (int month = 0; month < 12; month++)
-        {
-            TestContext.Current.TestOutputHelper?.WriteLine($"{month + 1}: {100 * year.Spans[month].DeliveredKWh / year.Total.DeliveredKWh:0.0} % made, {100 * measured[month] / measured.Sum():0.0} % measured");
-        }
+        double[] points = [.. year.Spans.Select((month, index) => 100 * ((month.DeliveredKWh / year.Total.DeliveredKWh) - (measured[index] / measured.Sum())))];
+        Assert.Equal(391.7, measured.Sum(), 1.0); // README of the data: 392 kWh
+
+        // Most in August 2024, which was sunny: 3.1 points too few.
+        Assert.InRange(points.Min(), -3.5, -3);
+        Assert.InRange(points.Max(), 1, 2);
     }
 }
