@@ -15,7 +15,7 @@ public sealed class EnergyRunProperties
     public void The_ladder_closes_and_no_stage_after_heat_gives_energy_back() =>
         Gen.Select(EnergyScene.Any, Gen.Bool).Sample((scene, spread) =>
         {
-            EnergyResult result = scene.Run(new EnergyOptions { SpreadWithinStep = spread });
+            EnergyResult result = Run(scene, new EnergyOptions { SpreadWithinStep = spread });
             foreach (EnergySpan span in result.Spans.Append(result.Total))
             {
                 double labelKWh = span.LevelsKWh[(int)Stage.Label];
@@ -52,8 +52,8 @@ public sealed class EnergyRunProperties
                 3 => input with { TrackingMinV = (input.TrackingMinV ?? 0) + ((1 - share) * ((input.TrackingMaxV ?? freeV) - (input.TrackingMinV ?? 0))) },
                 _ => input with { StartVoltageV = (input.StartVoltageV ?? 0) + (share * freeV) },
             };
-            EnergySpan loose = scene.With(input).Run(NoSpread).Total;
-            Assert.True(scene.With(tight).Run(NoSpread).Total.DeliveredKWh <= loose.DeliveredKWh + (1e-9 * loose.LevelsKWh[(int)Stage.Label]));
+            EnergySpan loose = Run(scene.With(input), NoSpread).Total;
+            Assert.True(Run(scene.With(tight), NoSpread).Total.DeliveredKWh <= loose.DeliveredKWh + (1e-9 * loose.LevelsKWh[(int)Stage.Label]));
         }, iter: 150);
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class EnergyRunProperties
         Gen.Select(EnergyScene.Any, Gen.Bool).Sample((scene, spread) =>
         {
             Battery battery = scene.Input.Battery!;
-            EnergyResult result = scene.Run(new EnergyOptions { SpreadWithinStep = spread, KeepMoments = true });
+            EnergyResult result = Run(scene, new EnergyOptions { SpreadWithinStep = spread, KeepMoments = true });
             double inKWh = result.Total.LevelsKWh[(int)Stage.Conversion];
             double storedKWh = battery.CapacityWh * (result.Moments[^1].StateOfCharge!.Value - battery.FromFraction) / 1000;
             BatteryReport report = result.Battery!;
@@ -76,7 +76,7 @@ public sealed class EnergyRunProperties
         EnergyScene.Any.Sample(scene =>
         {
             Battery battery = scene.Input.Battery!;
-            EnergyResult result = scene.Run(new EnergyOptions { KeepMoments = true });
+            EnergyResult result = Run(scene, new EnergyOptions { KeepMoments = true });
             double low = Math.Min(battery.FromFraction, battery.ReserveFraction) - 1e-12;
             double high = Math.Max(battery.FromFraction, battery.ToFraction) + 1e-12;
             Assert.All(result.Moments, moment => Assert.InRange(moment.StateOfCharge!.Value, low, high));
@@ -87,10 +87,10 @@ public sealed class EnergyRunProperties
     public void Minutes_within_a_step_count_only_where_they_are_asked_for_and_a_limit_holds() =>
         EnergyScene.Any.Sample(scene =>
         {
-            Assert.Equal(0, scene.Run(NoSpread).WithinStepKWh);
-            Assert.Equal(0, scene.With(scene.Input with { RatedCurrent = null, MaxPower = null }).Run(EnergyOptions.Default).WithinStepKWh);
-            EnergyResult spread = scene.Run(EnergyOptions.Default);
-            Assert.Equal(scene.Run(NoSpread).Total.DeliveredKWh - spread.Total.DeliveredKWh, spread.WithinStepKWh, 1e-9 * spread.Total.LevelsKWh[(int)Stage.Label]);
+            Assert.Equal(0, Run(scene, NoSpread).WithinStepKWh);
+            Assert.Equal(0, Run(scene.With(scene.Input with { RatedCurrent = null, MaxPower = null }), EnergyOptions.Default).WithinStepKWh);
+            EnergyResult spread = Run(scene, EnergyOptions.Default);
+            Assert.Equal(Run(scene, NoSpread).Total.DeliveredKWh - spread.Total.DeliveredKWh, spread.WithinStepKWh, 1e-9 * spread.Total.LevelsKWh[(int)Stage.Label]);
         }, iter: 150);
 
     /// <summary>The light's centre of a year in a plane facing the equator is solar noon: the clock's zone may be half an hour off it, the equation of time cancels but for its winter.</summary>
@@ -134,6 +134,9 @@ public sealed class EnergyRunProperties
 
         Assert.Equal(1, Year(-179.99) / Year(179.99), 0.01);
     }
+
+    private static EnergyResult Run(EnergyScene scene, EnergyOptions options) =>
+        EnergyRun.Of(new PlanPhysics(scene.Plan), [scene.Plan.Inputs[0].StatedWiring], scene.Series, options);
 
     private static Plan At(double latitude, double longitude) => new()
     {

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 using Arraywright.Testing;
 using CsCheck;
 
@@ -20,8 +19,6 @@ internal sealed record EnergyScene(Plan Plan, SunSeries Series)
     private const int Every = 3;
 
     public DcInput Input => Plan.Inputs[0].Input;
-
-    public EnergyResult Run(EnergyOptions options) => EnergyRun.Of(new PlanPhysics(Plan), [Plan.Inputs[0].StatedWiring], Series, options);
 
     public EnergyScene With(DcInput input) => this with { Plan = Plan with { Inputs = [Plan.Inputs[0] with { Input = input }] } };
 
