@@ -6,6 +6,7 @@ namespace Arraywright.Reference.Tests;
 
 /// <summary>What the data set's own reduction gives for one measured curve.</summary>
 /// <param name="Id">Joins the curve to its points.</param>
+/// <param name="Utc">When, universal time.</param>
 /// <param name="ModuleC">Temperature of the module, °C.</param>
 /// <param name="ShortCircuitA">Isc, A.</param>
 /// <param name="OpenCircuitV">Voc, V.</param>
@@ -13,7 +14,7 @@ namespace Arraywright.Reference.Tests;
 /// <param name="MaximumPowerV">Vmp, V.</param>
 /// <param name="Steady">The sun stood still before and after.</param>
 internal sealed record MeasuredFeatures(
-    string Id, double ModuleC, double ShortCircuitA, double OpenCircuitV, double MaximumPowerA, double MaximumPowerV, bool Steady)
+    string Id, DateTime Utc, double ModuleC, double ShortCircuitA, double OpenCircuitV, double MaximumPowerA, double MaximumPowerV, bool Steady)
 {
     public double PowerW => MaximumPowerA * MaximumPowerV;
 }
@@ -28,7 +29,7 @@ internal static class MeasuredModule
     /// <summary>Features of all curves, in file order. Skips the test where the data are not at hand.</summary>
     public static List<MeasuredFeatures> Features() =>
         [.. Rows("measured/module_iv_features.csv").Select(field => new MeasuredFeatures(
-            field[0], Number(field[3]), Number(field[4]), Number(field[5]), Number(field[6]), Number(field[7]), field[10] == "1"))];
+            field[0], DateTime.Parse(field[1], CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal), Number(field[3]), Number(field[4]), Number(field[5]), Number(field[6]), Number(field[7]), field[10] == "1"))];
 
     /// <summary>Points by curve, of one kind ("normal" or "stepped": part of the module shaded, a bypass diode conducting).</summary>
     public static Dictionary<string, CurvePoint[]> Curves(string kind) =>

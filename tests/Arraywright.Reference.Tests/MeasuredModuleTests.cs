@@ -83,6 +83,30 @@ public sealed class MeasuredModuleTests
         Assert.True(power.Count(miss => Math.Abs(miss) < 0.05) > 0.8 * power.Count);
     }
 
+    [Theory]
+    [InlineData(-15, 15, 0.002, 0.0115)]
+    [InlineData(15, 25, 0.0015, 0.0055)]
+    [InlineData(25, 32, 0.001, 0.002)]
+    [InlineData(32, 60, 0.0005, 0.001)]
+    public void A_label_made_of_one_curve_foretells_cold_and_hot_modules(double fromC, double toC, double voltageMedian, double powerMedian)
+    {
+        // Found, from the coldest band up: Voc +0.2, +0.1, +0.1, 0.0 % and power +1.1, +0.5, +0.2, +0.1 % in the median; the cold rows are also the dim ones.
+        List<MeasuredFeatures> rows = MeasuredModule.Features();
+        PanelFit fit = Label(rows.Single(row => row.Id == "c2443"));
+        List<double> voltage = [], power = [];
+        foreach (MeasuredFeatures row in rows.Where(row => row.Steady && row.ShortCircuitA > 3 && row.ModuleC >= fromC && row.ModuleC < toC))
+        {
+            DiodeParameters p = AtShortCircuit(fit, row);
+            (double voltageV, double currentA) = DiodeCurve.MaximumPower(p);
+            voltage.Add((DiodeCurve.OpenCircuitV(p) / row.OpenCircuitV) - 1);
+            power.Add((voltageV * currentA / row.PowerW) - 1);
+        }
+
+        Assert.True(voltage.Count > 40);
+        Assert.InRange(Median(voltage), -0.0005, voltageMedian);
+        Assert.InRange(Median(power), 0, powerMedian);
+    }
+
     /// <summary>A label from the features of one curve measured at 25.0 °C; its sun counts as 1000 W/m². Voltage coefficient as found in the data by their README, −0.316 %/K; that of Isc does not matter at equal Isc.</summary>
     private static PanelFit Label(MeasuredFeatures row) => LabelFit.To(new LabelPoints(
         row.ShortCircuitA, row.OpenCircuitV, row.MaximumPowerV, row.MaximumPowerA, -0.00316 * row.OpenCircuitV, 0.0005 * row.ShortCircuitA, 60, Technology.CrystallineSilicon));
