@@ -61,7 +61,9 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
     /// <inheritdoc/>
     public override void DrawRectangle(OxyRect rectangle, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode)
     {
+        _paint.IsAntialias = edgeRenderingMode != EdgeRenderingMode.PreferSharpness;
         Fill(fill, () => _canvas.DrawRect(Rect(rectangle), _paint));
+        _paint.IsAntialias = true;
         Stroke(stroke, thickness, null, () => _canvas.DrawRect(Rect(rectangle), _paint));
     }
 

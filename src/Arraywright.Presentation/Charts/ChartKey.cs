@@ -21,6 +21,14 @@ internal sealed record ChartKey(string Words, Action<IRenderContext, OxyRect> Dr
             style.GetDashArray(),
             LineJoin.Miter));
 
+    /// <summary>An upright line with forbidden ground right of it.</summary>
+    public static ChartKey Edge(string words) => new(words, (canvas, area) =>
+    {
+        OxyRect right = new(area.Center.X, area.Top, area.Width / 2, area.Height);
+        canvas.DrawRectangle(right, ChartColors.Forbidden, OxyColors.Undefined, 0, EdgeRenderingMode.PreferSharpness);
+        canvas.DrawLine([new ScreenPoint(right.Left, right.Top), new ScreenPoint(right.Left, right.Bottom)], ChartColors.Ink, 1.5, EdgeRenderingMode.PreferSharpness, null, LineJoin.Miter);
+    });
+
     /// <summary>Words without a sign.</summary>
     public static ChartKey Nothing(string words) => new(words, static (_, _) => { });
 

@@ -19,6 +19,7 @@ public sealed class CurvePlot
 
     private readonly CurveResult _result;
     private readonly PlotModel _plot = PlotStyle.Plot();
+    private readonly List<TextAnnotation> _labels = [];
     private readonly double _maxV;
     private readonly double _maxA;
     private readonly double _maxW;
@@ -32,7 +33,7 @@ public sealed class CurvePlot
     }
 
     /// <summary>The chart of a curve.</summary>
-    public static Chart Of(CurveResult result) => new(CurveWords.Of(result, IsDrawn(result)), 540, () => new CurvePlot(result).Draw());
+    public static Chart Of(CurveResult result) => new(CurveWords.Of(result, IsDrawn(result)), 580, () => new CurvePlot(result).Draw());
 
     /// <summary>Whether the input's limits lie near enough to the curve to be drawn.</summary>
     private static (bool Volts, bool Amps, bool Watts) IsDrawn(CurveResult result) => (
@@ -58,6 +59,7 @@ public sealed class CurvePlot
         DrawVolts();
         DrawHills();
         DrawTaken();
+        _labels.ForEach(_plot.Annotations.Add);
         return _plot;
     }
 
@@ -114,7 +116,7 @@ public sealed class CurvePlot
     private void LabelLimit(string key, double level, string text, double curve, double most)
     {
         bool isBelow = curve > level && curve - level < 0.1 * most;
-        _plot.Annotations.Add(PlotStyle.Label(key, new DataPoint(0, level), text, HorizontalAlignment.Left, isBelow ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(6, isBelow ? 3 : -3)));
+        _labels.Add(PlotStyle.Label(key, new DataPoint(0, level), text, HorizontalAlignment.Left, isBelow ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(6, isBelow ? 3 : -3)));
     }
 
     private DataPoint[] Hyperbola(double limitW)
@@ -129,19 +131,19 @@ public sealed class CurvePlot
         DcInput input = _result.Input;
         if (input.TrackingMinV is { } low)
         {
-            DrawUpright(low, $"window from {Figures.Stated(low, "V")}", LineStyle.LongDash, isLabelRight: true);
+            DrawUpright(low, LineStyle.LongDash, isLabelRight: true);
         }
 
         if (input.TrackingMaxV is { } high && high < input.MaxVoltageV)
         {
-            DrawUpright(high, $"window to {Figures.Stated(high, "V")}", LineStyle.LongDash, isLabelRight: false);
+            DrawUpright(high, LineStyle.LongDash, isLabelRight: false);
         }
 
-        DrawUpright(input.MaxVoltageV, $"voltage limit {Figures.Stated(input.MaxVoltageV, "V")}", LineStyle.Solid, isLabelRight: input.MaxVoltageV < 0.9 * _maxV);
+        DrawUpright(input.MaxVoltageV, LineStyle.Solid, isLabelRight: true);
         Mark(Amps, new DataPoint(_result.Assignment.VocColdV, 0), MarkerType.Diamond, 6, ChartColors.Card);
     }
 
-    private void DrawUpright(double volts, string text, LineStyle style, bool isLabelRight)
+    private void DrawUpright(double volts, LineStyle style, bool isLabelRight)
     {
         if (volts > _maxV)
         {
@@ -153,28 +155,27 @@ public sealed class CurvePlot
             _plot.Annotations.Add(PlotStyle.Line(key, style, new DataPoint(volts, 0), new DataPoint(volts, most)));
         }
 
-        TextAnnotation label = PlotStyle.Label(Amps, new DataPoint(volts, 0), text, HorizontalAlignment.Left, isLabelRight ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(isLabelRight ? 3 : -3, -8));
+        TextAnnotation label = PlotStyle.Label(Amps, new DataPoint(volts, 0), Figures.Stated(volts, "V"), HorizontalAlignment.Left, isLabelRight ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(isLabelRight ? 3 : -3, -12));
         label.TextRotation = -90;
-        _plot.Annotations.Add(label);
+        _labels.Add(label);
     }
 
     private void DrawHills()
     {
         double lastV = double.NegativeInfinity;
-        foreach (CurvePoint hill in _result.LocalMaxima.Where(hill => !IsTakenAt(hill)))
+        foreach (CurvePoint hill in _result.LocalMaxima.Where(hill => !CurveWords.IsTakenAt(_result, hill)))
         {
             Mark(Amps, new DataPoint(hill.VoltageV, hill.CurrentA), MarkerType.Triangle, 6, ChartColors.Card);
             Mark(Watts, new DataPoint(hill.VoltageV, hill.PowerW), MarkerType.Triangle, 6, ChartColors.Card);
             if (hill.VoltageV - lastV > 0.15 * _maxV)
             {
-                _plot.Annotations.Add(PlotStyle.Label(Watts, new DataPoint(hill.VoltageV, hill.PowerW), Figures.Of(hill.PowerW, "W"), HorizontalAlignment.Center, VerticalAlignment.Bottom, new ScreenVector(0, -8)));
+                _labels.Add(PlotStyle.Label(Watts, new DataPoint(hill.VoltageV, hill.PowerW), Figures.Of(hill.PowerW, "W"), HorizontalAlignment.Center, VerticalAlignment.Bottom, new ScreenVector(0, -8)));
                 lastV = hill.VoltageV;
             }
         }
     }
 
-    private bool IsTakenAt(CurvePoint hill) => CurveWords.IsTaken(_result) && Math.Abs(hill.VoltageV - _result.Assignment.Operating.VoltageV) < 0.002 * _maxV;
-
+    /// <summary>The figures stand where the curve is not: right of the top it falls away below them, left of it rises above them.</summary>
     private void DrawTaken()
     {
         if (!CurveWords.IsTaken(_result))
@@ -185,11 +186,11 @@ public sealed class CurvePlot
         OperatingPoint taken = _result.Assignment.Operating;
         Mark(Amps, new DataPoint(taken.VoltageV, taken.CurrentA), MarkerType.Circle, 6, ChartColors.Ink);
         Mark(Watts, new DataPoint(taken.VoltageV, taken.PowerW), MarkerType.Circle, 6, ChartColors.Ink);
-        bool isLeft = taken.VoltageV > 0.45 * _maxV;
-        HorizontalAlignment across = isLeft ? HorizontalAlignment.Right : HorizontalAlignment.Left;
-        ScreenVector shift = new(isLeft ? -8 : 8, 7);
-        _plot.Annotations.Add(PlotStyle.Label(Amps, new DataPoint(taken.VoltageV, taken.CurrentA), $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}", across, VerticalAlignment.Top, shift));
-        _plot.Annotations.Add(PlotStyle.Label(Watts, new DataPoint(taken.VoltageV, taken.PowerW), Figures.Of(taken.PowerW, "W"), across, VerticalAlignment.Top, shift));
+        bool isPastTop = taken.VoltageV > 0.99 * _result.MaximumPower.VoltageV;
+        VerticalAlignment up = isPastTop ? VerticalAlignment.Bottom : VerticalAlignment.Top;
+        ScreenVector shift = new(8, isPastTop ? -4 : 6);
+        _labels.Add(PlotStyle.Label(Amps, new DataPoint(taken.VoltageV, taken.CurrentA), $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}", HorizontalAlignment.Left, up, shift));
+        _labels.Add(PlotStyle.Label(Watts, new DataPoint(taken.VoltageV, taken.PowerW), Figures.Of(taken.PowerW, "W"), HorizontalAlignment.Left, up, shift));
     }
 
     private void Mark(string key, DataPoint at, MarkerType mark, double sizePx, OxyColor fill) => _plot.Annotations.Add(new PointAnnotation

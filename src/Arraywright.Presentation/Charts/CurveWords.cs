@@ -12,6 +12,10 @@ internal static class CurveWords
     /// <summary>Whether the input takes anything that may be marked.</summary>
     public static bool IsTaken(CurveResult result) => result.Verdict != Level.Stop && result.Assignment.Operating.LimitedBy != LimitedBy.Off;
 
+    /// <summary>Whether the input takes the power of this hill, so that one mark serves both.</summary>
+    public static bool IsTakenAt(CurveResult result, CurvePoint hill) =>
+        IsTaken(result) && Math.Abs(hill.VoltageV - result.Assignment.Operating.VoltageV) < 0.002 * result.VoltageV[^1];
+
     /// <summary>All of it.</summary>
     /// <param name="result">The curve.</param>
     /// <param name="isDrawn">Which of the input's limits the chart shows; the others are named below it.</param>
@@ -23,7 +27,7 @@ internal static class CurveWords
         return new ChartWords
         {
             Title = $"{result.Plan.Name}: amps and watts over volts",
-            Description = $"{wiring}, {sun}. {Points(result)} {Taken(result)} Limits of the input: {string.Join(", ", Limits(result.Input, default))}.{(warning is null ? "" : " " + warning)}",
+            Description = $"{wiring}, {sun}. {Points(result)} {Taken(result)} Limits of the input: {string.Join(", ", Limits(result.Input, default))}, {Window(result.Input)}.{(warning is null ? "" : " " + warning)}",
             Heading = result.Plan.Name,
             Warning = warning,
             Details = [wiring, $"{char.ToUpperInvariant(sun[0])}{sun[1..]}."],
@@ -36,8 +40,32 @@ internal static class CurveWords
         yield return IsTaken(result)
             ? ChartKey.Mark($"what the input takes; {MeterTable.HeldBy(result.Assignment.Operating.LimitedBy)}", MarkerType.Circle, 5, ChartColors.Ink)
             : ChartKey.Nothing(Taken(result));
-        yield return ChartKey.Mark("a hill of power", MarkerType.Triangle, 5, ChartColors.Card);
+        if (result.LocalMaxima.Any(hill => !IsTakenAt(result, hill)))
+        {
+            yield return ChartKey.Mark("a hill of power", MarkerType.Triangle, 5, ChartColors.Card);
+        }
+
         yield return ChartKey.Mark($"open leads at the coldest, {Figures.Of(result.Assignment.VocColdV, "V")}", MarkerType.Diamond, 5, ChartColors.Card);
+        if (isDrawn.Volts)
+        {
+            yield return ChartKey.Edge($"voltage limit {Figures.Stated(result.Input.MaxVoltageV, "V")}");
+        }
+
+        if (result.Input.TrackingMinV is not null || result.Input.TrackingMaxV is not null)
+        {
+            yield return ChartKey.Line(Window(result.Input), ChartColors.Ink, 1.5, LineStyle.LongDash);
+        }
+
+        if (isDrawn.Amps)
+        {
+            yield return ChartKey.Line("current limit: level in amps, sloping in watts", ChartColors.Ink, 1.5, LineStyle.Dash);
+        }
+
+        if (isDrawn.Watts)
+        {
+            yield return ChartKey.Line("power limit: level in watts, bent in amps", ChartColors.Ink, 1.5, LineStyle.Dot);
+        }
+
         foreach (string limit in Limits(result.Input, isDrawn))
         {
             yield return ChartKey.Nothing($"{limit}, far outside this picture");
@@ -79,9 +107,8 @@ internal static class CurveWords
             yield return $"power limit {Figures.Stated(watts, "W")}";
         }
 
-        if (without == default && input.TrackingMinV is { } low)
-        {
-            yield return $"voltage window {Figures.Stated(low, "V")} to {Figures.Stated(input.TrackingMaxV ?? input.MaxVoltageV, "V")}";
-        }
     }
+
+    private static string Window(DcInput input) =>
+        $"voltage window {Figures.Stated(input.TrackingMinV ?? 0, "V")} to {Figures.Stated(input.TrackingMaxV ?? input.MaxVoltageV, "V")}";
 }

@@ -19,9 +19,10 @@ internal static class PlotStyle
     public static PlotModel Plot() => new()
     {
         DefaultFontSize = TextPx,
-        Padding = new OxyThickness(8, 10, 14, 2),
+        Padding = new OxyThickness(8, 2, 14, 2),
         PlotAreaBorderThickness = new OxyThickness(0),
         TextColor = ChartColors.Ink,
+        TitlePadding = 0,
     };
 
     /// <summary>An axis from nought.</summary>
@@ -40,7 +41,7 @@ internal static class PlotStyle
         MinorTickSize = 0,
         AxislineStyle = LineStyle.Solid,
         AxisTitleDistance = 6,
-        IntervalLength = 55,
+        IntervalLength = 45,
     };
 
     /// <summary>A thin line from point to point.</summary>

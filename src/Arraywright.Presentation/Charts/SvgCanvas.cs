@@ -101,6 +101,11 @@ internal sealed class SvgCanvas : RenderContextBase
         _svg.WriteAttributeString("height", Number(rectangle.Height));
         Fill(fill);
         Stroke(stroke, thickness, null);
+        if (edgeRenderingMode == EdgeRenderingMode.PreferSharpness)
+        {
+            _svg.WriteAttributeString("shape-rendering", "crispEdges");
+        }
+
         _svg.WriteEndElement();
     }
 

@@ -8,7 +8,8 @@ namespace Arraywright.Presentation.Charts;
 internal static class TextMeasure
 {
     /// <summary>Sans-serif fonts in use run up to so much wider than the one whose widths are known here.</summary>
-    private const double WidestFont = 1.13;
+    private const double Widest = 1.18;
+    private const double WidestBold = 1.3;
 
     /// <summary>Width in pixels, rather too large than too small. A character past Latin 1 is taken as square.</summary>
     public static double Width(string text, double fontSize, bool isBold)
@@ -29,7 +30,7 @@ internal static class TextMeasure
         }
 
         (isBold ? family.BoldFont : family.RegularFont).Measure(known.ToString(), fontSize, out double width, out _);
-        return WidestFont * (width + (square * fontSize));
+        return (isBold ? WidestBold : Widest) * (width + (square * fontSize));
     }
 
     /// <summary>Breaks text into lines of at most a width: at spaces where it can, within a word where it must; what does not fit the last line ends in "…".</summary>
