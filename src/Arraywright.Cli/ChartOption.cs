@@ -44,7 +44,7 @@ internal sealed class ChartOption
         int saved = Work.Save(host, path, picture.Bytes, replace: true);
         if (saved == ExitCode.Done && !picture.IsEverySignKnown)
         {
-            host.Error.WriteLine($"arraywright: \"{path}\" has boxes for signs that its font lacks; a chart that ends in {Vectors} keeps them");
+            host.Error.WriteLine($"arraywright: \"{path}\" shows \"?\" for signs of the names that its font lacks; a chart that ends in {Vectors} keeps them");
         }
 
         return saved;

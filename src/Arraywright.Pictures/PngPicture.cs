@@ -5,7 +5,7 @@ namespace Arraywright.Pictures;
 
 /// <summary>A chart as a PNG.</summary>
 /// <param name="Bytes">The file.</param>
-/// <param name="IsEverySignKnown">False where the font lacks a sign of a name, and a box stands for it.</param>
+/// <param name="IsEverySignKnown">False where the font lacks a sign of a name, and a question mark stands for it.</param>
 public sealed record PngPicture(byte[] Bytes, bool IsEverySignKnown)
 {
     /// <summary>Pixels for each pixel a chart is laid out for: sharp over the width of a printed page.</summary>

@@ -78,7 +78,7 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
     public override void DrawText(ScreenPoint p, string text, OxyColor fill, string? fontFamily, double fontSize, double fontWeight, double rotate, HorizontalAlignment horizontalAlignment, VerticalAlignment verticalAlignment, OxySize? maxSize)
     {
         using SKFont font = Font(fontSize, fontWeight);
-        IsEverySignKnown &= font.ContainsGlyphs(text);
+        text = Known(font, text);
         SKTextAlign align = horizontalAlignment switch
         {
             HorizontalAlignment.Left => SKTextAlign.Left,
@@ -115,6 +115,18 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
 
     /// <inheritdoc/>
     public override void PopClip() => _clips--;
+
+    /// <summary>A question mark for each sign that the font lacks.</summary>
+    private string Known(SKFont font, string text)
+    {
+        if (font.ContainsGlyphs(text))
+        {
+            return text;
+        }
+
+        IsEverySignKnown = false;
+        return string.Concat(text.EnumerateRunes().Select(rune => font.ContainsGlyphs(rune.ToString()) ? rune.ToString() : "?"));
+    }
 
     private SKFont Font(double fontSize, double fontWeight) => new(_typeface, (float)fontSize) { Embolden = fontWeight > Bold, Subpixel = true };
 

@@ -18,7 +18,7 @@ internal sealed class ChartSheet(IRenderContext canvas, double widthPx)
     {
         canvas.DrawRectangle(new OxyRect(0, 0, widthPx, heightPx), ChartColors.Card, OxyColors.Undefined, 0, EdgeRenderingMode.PreferSharpness);
         Write(words.Heading, PlotStyle.HeadingPx, FontWeights.Bold, 2);
-        Write(words.Warning ?? "", PlotStyle.TextPx, FontWeights.Bold, 3);
+        Write(words.Warning ?? "", PlotStyle.TextPx, FontWeights.Bold, 6);
         foreach (string detail in words.Details)
         {
             Write(detail, PlotStyle.TextPx, FontWeights.Normal, 2);

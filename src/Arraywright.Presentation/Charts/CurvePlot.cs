@@ -126,24 +126,26 @@ public sealed class CurvePlot
         return fromV >= _maxV ? [] : [.. Enumerable.Range(0, points + 1).Select(i => fromV + ((_maxV - fromV) * i / points)).Select(volts => new DataPoint(volts, limitW / volts))];
     }
 
+    /// <summary>The ends of the window and the voltage limit. Their figures keep out of the way of those of the point taken.</summary>
     private void DrawVolts()
     {
         DcInput input = _result.Input;
+        bool isLabelHigh = CurveWords.IsTaken(_result) && _result.Assignment.Operating.CurrentA < 0.4 * _maxA;
         if (input.TrackingMinV is { } low)
         {
-            DrawUpright(low, LineStyle.LongDash, isLabelRight: true);
+            DrawUpright(low, LineStyle.LongDash, isLabelRight: true, isLabelHigh: false);
         }
 
         if (input.TrackingMaxV is { } high && high < input.MaxVoltageV)
         {
-            DrawUpright(high, LineStyle.LongDash, isLabelRight: false);
+            DrawUpright(high, LineStyle.LongDash, isLabelRight: false, isLabelHigh);
         }
 
-        DrawUpright(input.MaxVoltageV, LineStyle.Solid, isLabelRight: true);
+        DrawUpright(input.MaxVoltageV, LineStyle.Solid, isLabelRight: true, isLabelHigh);
         Mark(Amps, new DataPoint(_result.Assignment.VocColdV, 0), MarkerType.Diamond, 6, ChartColors.Card);
     }
 
-    private void DrawUpright(double volts, LineStyle style, bool isLabelRight)
+    private void DrawUpright(double volts, LineStyle style, bool isLabelRight, bool isLabelHigh)
     {
         if (volts > _maxV)
         {
@@ -155,11 +157,19 @@ public sealed class CurvePlot
             _plot.Annotations.Add(PlotStyle.Line(key, style, new DataPoint(volts, 0), new DataPoint(volts, most)));
         }
 
-        TextAnnotation label = PlotStyle.Label(Amps, new DataPoint(volts, 0), Figures.Stated(volts, "V"), HorizontalAlignment.Left, isLabelRight ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(isLabelRight ? 3 : -3, -12));
+        TextAnnotation label = PlotStyle.Label(
+            Amps,
+            new DataPoint(volts, isLabelHigh ? _maxA : 0),
+            Figures.Stated(volts, "V"),
+            isLabelHigh ? HorizontalAlignment.Right : HorizontalAlignment.Left,
+            isLabelRight ? VerticalAlignment.Top : VerticalAlignment.Bottom,
+            new ScreenVector(isLabelRight ? 3 : -3, isLabelHigh ? 4 : -12));
         label.TextRotation = -90;
+        label.Background = volts < _result.Input.MaxVoltageV ? ChartColors.Card : ChartColors.Forbidden;
         _labels.Add(label);
     }
 
+    /// <summary>Each hill is marked; its watts stand above it where there is room, below it where the power limit's name is.</summary>
     private void DrawHills()
     {
         double lastV = double.NegativeInfinity;
@@ -169,7 +179,8 @@ public sealed class CurvePlot
             Mark(Watts, new DataPoint(hill.VoltageV, hill.PowerW), MarkerType.Triangle, 6, ChartColors.Card);
             if (hill.VoltageV - lastV > 0.15 * _maxV)
             {
-                _labels.Add(PlotStyle.Label(Watts, new DataPoint(hill.VoltageV, hill.PowerW), Figures.Of(hill.PowerW, "W"), HorizontalAlignment.Center, VerticalAlignment.Bottom, new ScreenVector(0, -8)));
+                bool isBelow = hill.VoltageV < 0.45 * _maxV && Math.Abs(hill.PowerW - (_result.Input.MaxPower?.Figure ?? 0)) < 0.15 * _maxW;
+                _labels.Add(PlotStyle.Label(Watts, new DataPoint(hill.VoltageV, hill.PowerW), Figures.Of(hill.PowerW, "W"), HorizontalAlignment.Center, isBelow ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(0, isBelow ? 9 : -8)));
                 lastV = hill.VoltageV;
             }
         }

@@ -14,7 +14,7 @@ internal static class CurveWords
 
     /// <summary>Whether the input takes the power of this hill, so that one mark serves both.</summary>
     public static bool IsTakenAt(CurveResult result, CurvePoint hill) =>
-        IsTaken(result) && Math.Abs(hill.VoltageV - result.Assignment.Operating.VoltageV) < 0.002 * result.VoltageV[^1];
+        IsTaken(result) && IsSame(result, hill, result.Assignment.Operating.VoltageV);
 
     /// <summary>All of it.</summary>
     /// <param name="result">The curve.</param>
@@ -75,7 +75,7 @@ internal static class CurveWords
     private static string Points(CurveResult result)
     {
         CurvePoint top = result.MaximumPower;
-        IEnumerable<string> others = result.LocalMaxima.Where(hill => hill != top).Select(hill => $"{Figures.Of(hill.PowerW, "W")} at {Figures.Of(hill.VoltageV, "V")}");
+        IEnumerable<string> others = result.LocalMaxima.Where(hill => !IsSame(result, hill, top.VoltageV)).Select(hill => $"{Figures.Of(hill.PowerW, "W")} at {Figures.Of(hill.VoltageV, "V")}");
         string lower = string.Join(", ", others);
         return $"Short circuit {Figures.Of(result.CurrentA[0], "A")}, open circuit {Figures.Of(result.VoltageV[^1], "V")}, at the coldest {Figures.Of(result.Assignment.VocColdV, "V")}. "
             + $"Most power {Figures.Of(top.PowerW, "W")} at {Figures.Of(top.VoltageV, "V")}{(lower.Length > 0 ? $"; lower hills {lower}" : "")}.";
@@ -108,6 +108,8 @@ internal static class CurveWords
         }
 
     }
+
+    private static bool IsSame(CurveResult result, CurvePoint hill, double voltageV) => Math.Abs(hill.VoltageV - voltageV) < 0.002 * result.VoltageV[^1];
 
     private static string Window(DcInput input) =>
         $"voltage window {Figures.Stated(input.TrackingMinV ?? 0, "V")} to {Figures.Stated(input.TrackingMaxV ?? input.MaxVoltageV, "V")}";

@@ -76,7 +76,7 @@ public static class DayPlot
 
     private static List<Band> Bands(EnergyResult energy, Func<EnergyMoment, double> lower, Func<EnergyMoment, double> upper)
     {
-        double stepH = 24.0 / energy.Moments.Length;
+        double stepH = energy.Moments.Zip(energy.Moments.Skip(1), (one, next) => next.EndsAtHour - one.EndsAtHour).Where(hours => hours > 0).DefaultIfEmpty(24).Min();
         return [.. energy.Moments.Select(moment => new Band(Math.Max(0, moment.EndsAtHour - stepH), moment.EndsAtHour, lower(moment), upper(moment)))];
     }
 

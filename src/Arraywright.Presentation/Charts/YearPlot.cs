@@ -33,7 +33,7 @@ public static class YearPlot
                 + $"{string.Join(", ", energy.Spans.Select(span => $"{span.Name} {Figures.Energy(span.DeliveredKWh)}"))}. Weather: {result.WeatherSource}.{(EnergyWords.Warning(result.Verdict) is { } warning ? " " + warning : "")}",
             Heading = result.Plan.Name,
             Warning = EnergyWords.Warning(result.Verdict),
-            Details = [EnergyWords.Wirings(result.Design), "Month by month; the figure over a bar is what goes into the inputs, kWh."],
+            Details = [EnergyWords.Wirings(result.Design), "Month by month; over each bar, kWh into the inputs."],
             Keys = [.. keys],
         };
     }
