@@ -40,7 +40,22 @@ internal sealed class ChartOption
             return Work.Save(host, path, chart().ToSvg(), replace: true);
         }
 
-        PngPicture picture = PngPicture.Of(chart());
+        return SavePixels(host, path, chart());
+    }
+
+    private static int SavePixels(Host host, string path, Chart chart)
+    {
+        PngPicture picture;
+        try
+        {
+            picture = PngPicture.Of(chart);
+        }
+        catch (Exception missing) when (missing.GetBaseException() is DllNotFoundException)
+        {
+            host.Error.WriteLine($"arraywright: cannot write \"{path}\": the library that draws pixels is not beside the command; a chart that ends in {Vectors} does without it");
+            return ExitCode.WrongInput;
+        }
+
         int saved = Work.Save(host, path, picture.Bytes, replace: true);
         if (saved == ExitCode.Done && !picture.IsEverySignKnown)
         {

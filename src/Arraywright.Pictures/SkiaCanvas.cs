@@ -6,22 +6,16 @@ namespace Arraywright.Pictures;
 /// <summary>Draws on pixels. Charts keep within their axes: nothing is clipped.</summary>
 internal sealed class SkiaCanvas : RenderContextBase, IDisposable
 {
-    private const string FontName = "Inter-Regular.ttf";
     private const double Bold = 500;
     private const float Ascent = 0.8f;
 
     private readonly SKCanvas _canvas;
-    private readonly SKTypeface _typeface;
+    private readonly SKTypeface _regular = Typeface("Inter-Regular.ttf");
+    private readonly SKTypeface _bold = Typeface("Inter-Bold.ttf");
     private readonly SKPaint _paint = new() { IsAntialias = true };
     private int _clips;
 
-    public SkiaCanvas(SKCanvas canvas)
-    {
-        _canvas = canvas;
-        using Stream font = typeof(SkiaCanvas).Assembly.GetManifestResourceStream(FontName)!;
-        using SKData data = SKData.Create(font);
-        _typeface = SKTypeface.FromData(data);
-    }
+    public SkiaCanvas(SKCanvas canvas) => _canvas = canvas;
 
     /// <summary>False once a text had a sign that the font lacks.</summary>
     public bool IsEverySignKnown { get; private set; } = true;
@@ -33,7 +27,8 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
     public void Dispose()
     {
         _paint.Dispose();
-        _typeface.Dispose();
+        _regular.Dispose();
+        _bold.Dispose();
     }
 
     /// <inheritdoc/>
@@ -128,7 +123,14 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
         return string.Concat(text.EnumerateRunes().Select(rune => font.ContainsGlyphs(rune.ToString()) ? rune.ToString() : "?"));
     }
 
-    private SKFont Font(double fontSize, double fontWeight) => new(_typeface, (float)fontSize) { Embolden = fontWeight > Bold, Subpixel = true };
+    private SKFont Font(double fontSize, double fontWeight) => new(fontWeight > Bold ? _bold : _regular, (float)fontSize) { Subpixel = true };
+
+    private static SKTypeface Typeface(string name)
+    {
+        using Stream font = typeof(SkiaCanvas).Assembly.GetManifestResourceStream(name)!;
+        using SKData data = SKData.Create(font);
+        return SKTypeface.FromData(data);
+    }
 
     private void Fill(OxyColor fill, Action draw)
     {

@@ -49,7 +49,7 @@ public sealed class CurvePlot
 
     private PlotModel Draw()
     {
-        _plot.Axes.Add(PlotStyle.Axis(AxisPosition.Bottom, "volts, V", _maxV));
+        _plot.Axes.Add(PlotStyle.Axis(AxisPosition.Bottom, "volts, V", _maxV, 7));
         AddAxis(Amps, "amps, A", _maxA, 0.53, 1);
         AddAxis(Watts, "watts, W", _maxW, 0, 0.47);
         DrawForbidden();
@@ -65,11 +65,10 @@ public sealed class CurvePlot
 
     private void AddAxis(string key, string title, double most, double from, double to)
     {
-        LinearAxis axis = PlotStyle.Axis(AxisPosition.Left, title, most);
+        LinearAxis axis = PlotStyle.Axis(AxisPosition.Left, title, most, 4);
         axis.Key = key;
         axis.StartPosition = from;
         axis.EndPosition = to;
-        axis.IntervalLength = 35;
         _plot.Axes.Add(axis);
     }
 

@@ -58,10 +58,10 @@ public static class DayPlot
     {
         PlotModel plot = PlotStyle.Plot();
         double mostW = energy.Moments.Max(moment => Math.Max(moment.UnlimitedW, moment.TakenW));
-        LinearAxis hours = PlotStyle.Axis(AxisPosition.Bottom, "hour of the day", 24);
+        LinearAxis hours = PlotStyle.Axis(AxisPosition.Bottom, "hour of the day", 24, 8);
         hours.MajorStep = 3;
         plot.Axes.Add(hours);
-        LinearAxis power = PlotStyle.Axis(AxisPosition.Left, "watts, W", Math.Max(1, 1.08 * mostW));
+        LinearAxis power = PlotStyle.Axis(AxisPosition.Left, "watts, W", Math.Max(1, 1.08 * mostW), 6);
         power.Key = Power;
         plot.Axes.Add(power);
         plot.Series.Add(new BandSeries(Bands(energy, _ => 0, moment => moment.TakenW), ChartColors.Blue, Hatching.None) { YAxisKey = Power });
@@ -82,7 +82,7 @@ public static class DayPlot
 
     private static void AddCharge(PlotModel plot, EnergyResult energy)
     {
-        LinearAxis axis = PlotStyle.Axis(AxisPosition.Right, "charge of the battery, %", 108);
+        LinearAxis axis = PlotStyle.Axis(AxisPosition.Right, "charge of the battery, %", 108, 4);
         axis.Key = Charge;
         axis.MajorStep = 25;
         axis.MajorGridlineStyle = LineStyle.None;

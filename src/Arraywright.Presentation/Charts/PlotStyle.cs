@@ -29,7 +29,8 @@ internal static class PlotStyle
     /// <param name="position">Where it stands.</param>
     /// <param name="title">What it measures, with its unit.</param>
     /// <param name="most">Its end; over 0.</param>
-    public static LinearAxis Axis(AxisPosition position, string title, double most) => new()
+    /// <param name="figures">About how many figures stand along it.</param>
+    public static LinearAxis Axis(AxisPosition position, string title, double most, int figures) => new()
     {
         Position = position,
         Title = title,
@@ -41,8 +42,15 @@ internal static class PlotStyle
         MinorTickSize = 0,
         AxislineStyle = LineStyle.Solid,
         AxisTitleDistance = 6,
-        IntervalLength = 45,
+        MajorStep = Step(most / figures),
     };
+
+    /// <summary>The next 1, 2 or 5 with noughts.</summary>
+    private static double Step(double least)
+    {
+        double decade = Math.Pow(10, Math.Floor(Math.Log10(least)));
+        return decade * (least <= decade ? 1 : least <= 2 * decade ? 2 : least <= 5 * decade ? 5 : 10);
+    }
 
     /// <summary>A thin line from point to point.</summary>
     public static PolylineAnnotation Line(string yAxisKey, LineStyle style, params DataPoint[] points)
