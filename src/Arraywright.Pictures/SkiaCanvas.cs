@@ -123,7 +123,7 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
         return string.Concat(text.EnumerateRunes().Select(rune => font.ContainsGlyphs(rune.ToString()) ? rune.ToString() : "?"));
     }
 
-    private SKFont Font(double fontSize, double fontWeight) => new(fontWeight > Bold ? _bold : _regular, (float)fontSize) { Subpixel = true };
+    private SKFont Font(double fontSize, double fontWeight) => new(fontWeight > Bold ? _bold : _regular, (float)fontSize) { Subpixel = true, LinearMetrics = true, Hinting = SKFontHinting.None };
 
     private static SKTypeface Typeface(string name)
     {

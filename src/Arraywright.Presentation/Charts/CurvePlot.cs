@@ -17,6 +17,9 @@ public sealed class CurvePlot
     /// <summary>A limit so many times past the curve is named in the key instead of drawn, since it would flatten the curve.</summary>
     private const double FarOff = 1.7;
 
+    /// <summary>Width of an upright label, as a share of the axis of volts.</summary>
+    private const double LabelShare = 0.04;
+
     private readonly CurveResult _result;
     private readonly PlotModel _plot = PlotStyle.Plot();
     private readonly List<TextAnnotation> _labels = [];
@@ -65,7 +68,7 @@ public sealed class CurvePlot
 
     private void AddAxis(string key, string title, double most, double from, double to)
     {
-        LinearAxis axis = PlotStyle.Axis(AxisPosition.Left, title, most, 4);
+        LinearAxis axis = PlotStyle.Axis(AxisPosition.Left, title, most, 6);
         axis.Key = key;
         axis.StartPosition = from;
         axis.EndPosition = to;
@@ -125,26 +128,25 @@ public sealed class CurvePlot
         return fromV >= _maxV ? [] : [.. Enumerable.Range(0, points + 1).Select(i => fromV + ((_maxV - fromV) * i / points)).Select(volts => new DataPoint(volts, limitW / volts))];
     }
 
-    /// <summary>The ends of the window and the voltage limit. Their figures keep out of the way of those of the point taken.</summary>
+    /// <summary>The ends of the window, the voltage limit, and what open leads reach at the coldest.</summary>
     private void DrawVolts()
     {
         DcInput input = _result.Input;
-        bool isLabelHigh = CurveWords.IsTaken(_result) && _result.Assignment.Operating.CurrentA < 0.4 * _maxA;
         if (input.TrackingMinV is { } low)
         {
-            DrawUpright(low, LineStyle.LongDash, isLabelRight: true, isLabelHigh: false);
+            DrawUpright(low, LineStyle.LongDash, isLabelRight: true);
         }
 
         if (input.TrackingMaxV is { } high && high < input.MaxVoltageV)
         {
-            DrawUpright(high, LineStyle.LongDash, isLabelRight: false, isLabelHigh);
+            DrawUpright(high, LineStyle.LongDash, isLabelRight: false);
         }
 
-        DrawUpright(input.MaxVoltageV, LineStyle.Solid, isLabelRight: true, isLabelHigh);
+        DrawUpright(input.MaxVoltageV, LineStyle.Solid, isLabelRight: true);
         Mark(Amps, new DataPoint(_result.Assignment.VocColdV, 0), MarkerType.Diamond, 6, ChartColors.Card);
     }
 
-    private void DrawUpright(double volts, LineStyle style, bool isLabelRight, bool isLabelHigh)
+    private void DrawUpright(double volts, LineStyle style, bool isLabelRight)
     {
         if (volts > _maxV)
         {
@@ -156,6 +158,7 @@ public sealed class CurvePlot
             _plot.Annotations.Add(PlotStyle.Line(key, style, new DataPoint(volts, 0), new DataPoint(volts, most)));
         }
 
+        bool isLabelHigh = IsCrowdedBelow(isLabelRight ? volts : volts - (LabelShare * _maxV));
         TextAnnotation label = PlotStyle.Label(
             Amps,
             new DataPoint(volts, isLabelHigh ? _maxA : 0),
@@ -166,6 +169,21 @@ public sealed class CurvePlot
         label.TextRotation = -90;
         label.Background = volts < _result.Input.MaxVoltageV ? ChartColors.Card : ChartColors.Forbidden;
         _labels.Add(label);
+    }
+
+    /// <summary>Whether the curve comes down here, or the figures of the point taken stand here, where an upright line would have its own.</summary>
+    /// <param name="fromV">Left edge of those figures.</param>
+    private bool IsCrowdedBelow(double fromV)
+    {
+        double lowA = 0.4 * _maxA;
+        double openV = _result.VoltageV[^1];
+        if (CurveWords.IsTaken(_result) && _result.Assignment.Operating.CurrentA < lowA && fromV > _result.Assignment.Operating.VoltageV)
+        {
+            return true;
+        }
+
+        double toV = Math.Min(openV, fromV + (LabelShare * _maxV));
+        return fromV < openV && _result.CurrentA[(int)(toV / openV * (_result.CurrentA.Length - 1))] < lowA;
     }
 
     /// <summary>Each hill is marked; its watts stand above it where there is room, below it where the power limit's name is.</summary>

@@ -47,7 +47,7 @@ public static class YearPlot
         PlotModel plot = PlotStyle.Plot();
         double mostKWh = energy.Spans.Max(span => span.DeliveredKWh + span.ClippedKWh);
         plot.Axes.Add(Months(energy));
-        plot.Axes.Add(PlotStyle.Axis(AxisPosition.Left, "kWh a month", Math.Max(0.01, 1.12 * mostKWh), 6));
+        plot.Axes.Add(PlotStyle.Axis(AxisPosition.Left, "kWh a month", Math.Max(0.01, 1.12 * mostKWh), 8));
         bool isStored = energy.Battery is not null;
         plot.Series.Add(new BandSeries(Bars(energy, _ => 0, span => span.DeliveredKWh - (isStored ? UnusedKWh(span) : 0)), ChartColors.Blue, Hatching.None));
         if (isStored)
