@@ -14,9 +14,9 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
     {
         ["plan"] = ["plan shed.yaml", "plan shed.yaml --json > answer.json"],
         ["check"] = ["check shed.yaml", "check shed.yaml --irradiance 800 --air 12"],
-        ["curve"] = ["curve shed.yaml --cell 60", "curve shed.yaml --input store-b --json"],
+        ["curve"] = ["curve shed.yaml --cell 60", "curve shed.yaml --input store-b --chart curve.svg"],
         ["day"] = ["day shed.yaml --date 06-21", "day shed.yaml --date 12-21 --clear --csv hours.csv"],
-        ["year"] = ["year shed.yaml", "year shed.yaml --csv months.csv --json"],
+        ["year"] = ["year shed.yaml", "year shed.yaml --csv months.csv --chart year.png"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =

@@ -1,3 +1,4 @@
+using System.Text;
 using Arraywright.Files;
 
 namespace Arraywright.Cli;
@@ -42,11 +43,15 @@ internal static class Work
     }
 
     /// <summary>Writes a file whole or not at all; when that fails, says why, and where it is there already what <paramref name="hint"/> adds.</summary>
-    public static int Save(Host host, string path, string text, bool replace, string hint = "")
+    public static int Save(Host host, string path, string text, bool replace, string hint = "") =>
+        Save(host, path, Encoding.UTF8.GetBytes(text), replace, hint);
+
+    /// <inheritdoc cref="Save(Host, string, string, bool, string)"/>
+    public static int Save(Host host, string path, byte[] bytes, bool replace, string hint = "")
     {
         try
         {
-            AtomicFile.Write(path, text, replace, host.Interrupted);
+            AtomicFile.Write(path, bytes, replace, host.Interrupted);
             return ExitCode.Done;
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Arraywright.Files;
 using Arraywright.Planning;
+using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
@@ -12,6 +13,7 @@ internal static class CurveVerb
     {
         Command command = new("curve", "Shows amps and watts over volts, and what the input takes.");
         InputOption input = new(command);
+        ChartOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command).WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
@@ -22,6 +24,11 @@ internal static class CurveVerb
 
             Manners manners = options.Manners(parse);
             (CurveResult result, _) = Work.UnderBar(host, manners, (bar, stop) => CurveStudy.Run(plan, input.Name(parse), options.Planner(parse), bar, stop));
+            if (chart.Save(host, parse, () => CurvePlot.Of(result)) is not ExitCode.Done and int refused)
+            {
+                return refused;
+            }
+
             return Print(host, result, manners);
         }));
         return command;

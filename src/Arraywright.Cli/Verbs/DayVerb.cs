@@ -3,6 +3,7 @@ using System.Globalization;
 using Arraywright.Energy;
 using Arraywright.Files;
 using Arraywright.Planning;
+using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
@@ -21,6 +22,7 @@ internal static class DayVerb
         command.Add(clear);
         command.Add(hourly);
         command.Add(csv);
+        ChartOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
@@ -42,6 +44,11 @@ internal static class DayVerb
             if (parse.GetValue(csv) is { } path && Work.Save(host, path, EnergyJson.Csv(result), replace: true) is not ExitCode.Done and int refused)
             {
                 return refused;
+            }
+
+            if (chart.Save(host, parse, () => DayPlot.Of(result)) is not ExitCode.Done and int unsaved)
+            {
+                return unsaved;
             }
 
             Print(host, result, manners);

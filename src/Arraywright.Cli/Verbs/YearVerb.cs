@@ -2,6 +2,7 @@ using System.CommandLine;
 using Arraywright.Energy;
 using Arraywright.Files;
 using Arraywright.Planning;
+using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
@@ -16,6 +17,7 @@ internal static class YearVerb
         Option<string> csv = new("--csv") { Description = "a file for the months as comma-separated text; one that is there is replaced", HelpName = "FILE" };
         command.Add(hourly);
         command.Add(csv);
+        ChartOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
@@ -30,6 +32,11 @@ internal static class YearVerb
             if (parse.GetValue(csv) is { } path && Work.Save(host, path, EnergyJson.Csv(result), replace: true) is not ExitCode.Done and int refused)
             {
                 return refused;
+            }
+
+            if (chart.Save(host, parse, () => YearPlot.Of(result)) is not ExitCode.Done and int unsaved)
+            {
+                return unsaved;
             }
 
             Print(host, result, manners);

@@ -80,7 +80,7 @@ public sealed class YearAgainstNumericProgram
             ["tilt"] = plan.Mount.TiltDeg,
             ["azimuth"] = plan.Mount.AzimuthDeg,
             ["sky"] = how.Sky.ToString(),
-            ["albedo"] = how.AlbedoFraction,
+            ["albedo"] = how.AlbedoFraction(1),
             ["soiling"] = how.SoilingFraction,
             ["day2000"] = Each(step => (step.Ends - new DateTime(2000, 1, 1, 12, 0, 0)).TotalDays - ((weather.UtcOffsetH + (weather.StepH / 2)) / 24)),
             ["global"] = Each(step => step.GlobalWPerM2),
