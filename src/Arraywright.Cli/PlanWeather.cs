@@ -11,7 +11,7 @@ internal static class PlanWeather
     /// <summary>The weather a plan names, or the built-in one; null, with the reason told, where there is neither.</summary>
     public static WeatherYear? Find(Host host, Plan plan, string planPath)
     {
-        if (plan.Place?.Weather is not { } named)
+        if (plan.Place is not { Weather: not null } place)
         {
             WeatherYear? builtIn = YearStudy.BuiltIn(plan);
             if (builtIn is null)
@@ -22,8 +22,7 @@ internal static class PlanWeather
             return builtIn;
         }
 
-        string folder = planPath == "-" ? "." : Path.GetDirectoryName(planPath) ?? ".";
-        WeatherReading reading = WeatherFile.Load(Path.Combine(folder, named));
+        WeatherReading reading = WeatherFile.LoadFor(planPath, place);
         foreach (Fault fault in reading.Faults)
         {
             host.Error.WriteLine(fault.ToString());
