@@ -8,6 +8,19 @@ namespace Arraywright.Cli;
 /// <summary>The weather that a plan is run through.</summary>
 internal static class PlanWeather
 {
+    /// <summary>The plan with the cold of the weather file it names; null, with the faults told, where that cannot be read.</summary>
+    public static Plan? WithCold(Host host, Plan plan, string planPath)
+    {
+        if (plan.Place?.Weather is null)
+        {
+            return plan;
+        }
+
+        return Find(host, plan, planPath) is { } weather
+            ? plan with { WeatherCold = new WeatherCold(weather.ColdestAirC, weather.ColdestDaylightAirC) }
+            : null;
+    }
+
     /// <summary>The weather a plan names, or the built-in one; null, with the reason told, where there is neither.</summary>
     public static WeatherYear? Find(Host host, Plan plan, string planPath)
     {

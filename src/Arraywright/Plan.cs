@@ -38,6 +38,11 @@ public enum MountKind
 /// <param name="Weather">Path of a weather file as written in the plan; null for the built-in climate.</param>
 public sealed record Place(double LatitudeDeg, double LongitudeDeg, double ElevationM, double? ColdestC, string? Weather);
 
+/// <summary>The cold that a plan's weather file knows of.</summary>
+/// <param name="ColdestAirC">Its coldest hour, °C.</param>
+/// <param name="ColdestDaylightAirC">Its coldest hour with any sun, °C; null where there is none.</param>
+public sealed record WeatherCold(double ColdestAirC, double? ColdestDaylightAirC);
+
 /// <summary>How the panels face.</summary>
 /// <param name="TiltDeg">Degrees from horizontal, 0 to 90.</param>
 /// <param name="AzimuthDeg">Degrees clockwise from north, 0 to 360.</param>
@@ -83,6 +88,9 @@ public sealed record Plan
 
     /// <summary>Where; null when the plan does not say (a quick question).</summary>
     public required Place? Place { get; init; }
+
+    /// <summary>The cold of the weather file that <see cref="Place.Weather"/> names, put in by whoever reads that file; null where it is not read.</summary>
+    public WeatherCold? WeatherCold { get; init; }
 
     /// <summary>How the panels face.</summary>
     public required Mount Mount { get; init; }
