@@ -52,6 +52,7 @@ public static class WeatherCsvReader
         }
 
         RawWeather raw = OnOneClock(rows, uses, there, remarks, file);
+        remarks.Mended.ForEach(raw.Tell);
         foreach (string name in unused)
         {
             raw.Tell($"The column {Quoted.Text(name)} is not used.");

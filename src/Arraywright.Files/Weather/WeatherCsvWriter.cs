@@ -15,6 +15,11 @@ public static class WeatherCsvWriter
         text.Append(plain, $"# source: {year.Source.ReplaceLineEndings(" ")}\n");
         text.Append(plain, $"# latitude: {year.Place.LatitudeDeg}\n# longitude: {year.Place.LongitudeDeg}\n# elevation: {year.Place.ElevationM} m\n");
         text.Append(plain, $"# utc offset: {year.UtcOffsetH} h\n# coldest: {year.ColdestAirC:0.0} C\n");
+        foreach (string repair in year.Repairs)
+        {
+            text.Append(plain, $"# mended: {repair}\n");
+        }
+
         text.Append("time,ghi W/m2,dni W/m2,dhi W/m2,air C,wind m/s\n");
         foreach (WeatherStep step in year.Steps)
         {

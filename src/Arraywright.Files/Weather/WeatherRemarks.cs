@@ -19,6 +19,9 @@ internal sealed record WeatherRemarks
 
     public string? Source { get; private set; }
 
+    /// <summary>What was mended when the table was made.</summary>
+    public List<string> Mended { get; } = [];
+
     /// <summary>Reads the remarks and stops at the heading, or at the end.</summary>
     public static WeatherRemarks Read(ref LineReader lines, FaultList faults)
     {
@@ -72,6 +75,7 @@ internal sealed record WeatherRemarks
             case "elevation": ElevationM = Number(value, "m", -500, 9000); break;
             case "utc offset": UtcOffsetH = Number(value, "h", -12, 14); break;
             case "coldest": ColdestC = Number(value, "C", -90, 60); break;
+            case "mended": Mended.Add(value); break;
             case "source": Source = value.Length > 0 ? value : null; break;
         }
 
