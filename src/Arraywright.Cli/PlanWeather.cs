@@ -8,10 +8,23 @@ namespace Arraywright.Cli;
 /// <summary>The weather that a plan is run through.</summary>
 internal static class PlanWeather
 {
+    /// <summary>The plan with the cold of the weather file it names; null, with the faults told, where that cannot be read.</summary>
+    public static Plan? WithCold(Host host, Plan plan, string planPath)
+    {
+        if (plan.Place?.Weather is null)
+        {
+            return plan;
+        }
+
+        return Find(host, plan, planPath) is { } weather
+            ? plan with { WeatherCold = new WeatherCold(weather.ColdestAirC, weather.ColdestDaylightAirC) }
+            : null;
+    }
+
     /// <summary>The weather a plan names, or the built-in one; null, with the reason told, where there is neither.</summary>
     public static WeatherYear? Find(Host host, Plan plan, string planPath)
     {
-        if (plan.Place?.Weather is not { } named)
+        if (plan.Place is not { Weather: not null } place)
         {
             WeatherYear? builtIn = YearStudy.BuiltIn(plan);
             if (builtIn is null)
@@ -22,8 +35,7 @@ internal static class PlanWeather
             return builtIn;
         }
 
-        string folder = planPath == "-" ? "." : Path.GetDirectoryName(planPath) ?? ".";
-        WeatherReading reading = WeatherFile.Load(Path.Combine(folder, named));
+        WeatherReading reading = WeatherFile.LoadFor(planPath, place);
         foreach (Fault fault in reading.Faults)
         {
             host.Error.WriteLine(fault.ToString());

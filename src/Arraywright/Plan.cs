@@ -42,6 +42,11 @@ public sealed record Place(double LatitudeDeg, double LongitudeDeg, double Eleva
     public bool IsElevationAssumed { get; init; }
 }
 
+/// <summary>The cold that a plan's weather file knows of.</summary>
+/// <param name="ColdestAirC">Its coldest hour, °C.</param>
+/// <param name="ColdestDaylightAirC">Its coldest hour with any sun, °C; null where there is none.</param>
+public sealed record WeatherCold(double ColdestAirC, double? ColdestDaylightAirC);
+
 /// <summary>How the panels face.</summary>
 /// <param name="TiltDeg">Degrees from horizontal, 0 to 90.</param>
 /// <param name="AzimuthDeg">Degrees clockwise from north, 0 to 360.</param>
@@ -87,6 +92,9 @@ public sealed record Plan
 
     /// <summary>Where; null when the plan does not say (a quick question).</summary>
     public required Place? Place { get; init; }
+
+    /// <summary>The cold of the weather file that <see cref="Place.Weather"/> names, put in by whoever reads that file; null where it is not read.</summary>
+    public WeatherCold? WeatherCold { get; init; }
 
     /// <summary>How the panels face.</summary>
     public required Mount Mount { get; init; }

@@ -7,7 +7,6 @@ namespace Arraywright.Files.Weather;
 /// <remarks>Tolerates what real files do: missing-value codes, a leap day, records within the hour, months of different years, either line end.</remarks>
 public static class EpwReader
 {
-    private const int HeaderLines = 8;
     private const int LastField = 21;
 
     /// <summary>The weather in the text of a file.</summary>
@@ -18,9 +17,9 @@ public static class EpwReader
         List<Fault> headerFaults = [];
         ReadOnlySpan<char> rest = text;
         (WeatherPlace place, double utcOffsetH, string name)? location = null;
-        int perHour = 1;
+        int told = 1;
         int line = 0;
-        while (line < HeaderLines && !rest.IsEmpty)
+        while (!rest.IsEmpty && !BeginsWithYear(rest))
         {
             ReadOnlySpan<char> header = NextLine(ref rest);
             line++;
@@ -30,8 +29,7 @@ public static class EpwReader
             }
             else if (header.StartsWith("DATA PERIODS", StringComparison.OrdinalIgnoreCase))
             {
-                perHour = PerHour(header);
-                break;
+                told = PerHour(header);
             }
         }
 
@@ -46,10 +44,16 @@ public static class EpwReader
             return WeatherReading.Refused(headerFaults);
         }
 
-        RawWeather raw = new(file, found.place, found.utcOffsetH, 1.0 / perHour, $"hourly weather file {file}, {found.name}");
+        int perHour = told == 1 && RowsOfFirstHour(rest) is > 1 and <= 60 and int seen && 60 % seen == 0 ? seen : told;
+        RawWeather raw = new(file, found.place, found.utcOffsetH, 60 / perHour, $"hourly weather file {file}, {found.name}");
+        if (perHour != told)
+        {
+            raw.Tell($"The header tells of {told} rows an hour; there are {perHour}, and so they were read.");
+        }
+
         while (!rest.IsEmpty && !raw.IsFull)
         {
-            ReadOnlySpan<char> row = NextLine(ref rest).Trim();
+            ReadOnlySpan<char> row = NextLine(ref rest).Trim().TrimEnd('\u001A');
             line++;
             if (!row.IsEmpty)
             {
@@ -60,12 +64,14 @@ public static class EpwReader
         return raw.Finished();
     }
 
+    /// <summary>Place and zone are the last four fields: names of cities have commas of their own.</summary>
     private static (WeatherPlace Place, double UtcOffsetH, string Name)? Location(ReadOnlySpan<char> header, string file, int line, List<Fault> faults)
     {
-        string[] fields = header.ToString().Split(',');
+        string[] fields = header.TrimEnd(", \t").ToString().Split(',');
+        int first = Math.Max(6, fields.Length - 4);
         double Number(int field, string what, double low, double high)
         {
-            string text = field < fields.Length ? fields[field].Trim() : "";
+            string text = first + field < fields.Length ? fields[first + field].Trim() : "";
             if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value >= low && value <= high)
             {
                 return value;
@@ -75,14 +81,42 @@ public static class EpwReader
             return 0;
         }
 
-        WeatherPlace place = new(Number(6, "latitude", -90, 90), Number(7, "longitude", -180, 180), Number(9, "elevation", -500, 9000));
-        return (place, Number(8, "time zone", -12, 14), string.Join(", ", fields.Skip(1).Take(3).Select(field => field.Trim()).Where(field => field.Length > 1)));
+        WeatherPlace place = new(Number(0, "latitude", -90, 90), Number(1, "longitude", -180, 180), Number(3, "elevation", -500, 9000));
+        return (place, Number(2, "time zone", -12, 14), string.Join(", ", fields.Skip(1).Take(3).Select(field => field.Trim()).Where(field => field.Length > 1)));
     }
 
     private static int PerHour(ReadOnlySpan<char> header)
     {
         string[] fields = header.ToString().Split(',');
         return fields.Length > 2 && int.TryParse(fields[2].Trim(), CultureInfo.InvariantCulture, out int count) && count is > 0 and <= 60 && 60 % count == 0 ? count : 1;
+    }
+
+    /// <summary>Whether the next line is a row: it begins with a year. Headers have more or fewer lines than eight in some files.</summary>
+    private static bool BeginsWithYear(ReadOnlySpan<char> rest)
+    {
+        rest = rest.TrimStart(' ');
+        int comma = rest.IndexOf(',');
+        return comma is >= 1 and <= 4 && !rest[..comma].ContainsAnyExceptInRange('0', '9');
+    }
+
+    /// <summary>How many rows share year, month, day and hour with the first one, each with another minute.</summary>
+    private static int RowsOfFirstHour(ReadOnlySpan<char> rest)
+    {
+        (string hour, string minute) = Time(NextLine(ref rest));
+        int count = 1;
+        while (count <= 60 && Time(NextLine(ref rest)) is var next && next.Hour == hour && next.Minute != minute)
+        {
+            minute = next.Minute;
+            count++;
+        }
+
+        return count;
+
+        static (string Hour, string Minute) Time(ReadOnlySpan<char> row)
+        {
+            string[] fields = row.ToString().Split(',', 6);
+            return fields.Length > 5 ? (string.Join(',', fields, 0, 4), fields[4]) : ("", "");
+        }
     }
 
     private static void AddRow(RawWeather raw, ReadOnlySpan<char> row, int line, int perHour)

@@ -14,6 +14,10 @@ public sealed record DesignTemperatures
     /// </remarks>
     public const double BelowColdestMonthK = 18;
 
+    /// <summary>From the coldest hour of a weather file down to the coldest credible air, K.</summary>
+    /// <remarks>Our own figure: a typical year holds no record. Twice the 3.3 K by which the coldest hours of typical years spread, rounded up. Assumed: no published rule.</remarks>
+    public const double BelowWeatherFileK = 7;
+
     /// <summary>From the mean daily maximum of the hottest month up to the hottest credible air, K.</summary>
     /// <remarks>Our own figure: in seven typical years from Alaska to Hawaii the hottest hour lies 6.5 K above that mean; twice the spread of 3.2 K on top.</remarks>
     public const double AboveHottestMonthK = 13;
@@ -45,6 +49,9 @@ public sealed record DesignTemperatures
     /// <summary>How <see cref="ColdestAirC"/> was found, as a person would write it.</summary>
     public required string ColdWorking { get; init; }
 
+    /// <summary>Coldest hour with any sun in the plan's weather file, °C; null without a file. Shown beside the design figure, which is colder.</summary>
+    public double? ColdestDaylightAirC { get; init; }
+
     /// <summary>Hottest credible air, °C.</summary>
     public required double HottestAirC { get; init; }
 
@@ -69,11 +76,11 @@ public sealed record DesignTemperatures
     /// <summary>Under which condition it does, as the rest of a sentence; empty where it simply does.</summary>
     public string ClimateCondition { get; init; } = "";
 
-    /// <summary>The design temperatures of a plan: its own coldest figure first, then the built-in climate, then a figure on the safe side.</summary>
+    /// <summary>The design temperatures of a plan: its own coldest figure first, then the colder of its weather file and the built-in climate, then a figure on the safe side.</summary>
     public static DesignTemperatures For(Plan plan)
     {
         MonthlyClimate? climate = plan.Place is { } place ? WorldClimate.Of(place) : null;
-        Extreme cold = Coldest(plan.Place, climate);
+        Extreme cold = Coldest(plan, climate);
         Extreme hot = Hottest(climate);
         ImmutableArray<double> cellsC = [.. new Ambient(1000, hot.AirC, CellTemperature.UsualWindMPerS).ByStock(plan).Select(seen => seen.CellC)];
         string cells = string.Join(", ", plan.Panels.Select((stock, i) => $"{stock.Panel.Name} + {cellsC[i] - hot.AirC:0} K = {Degrees.Text(cellsC[i])}"));
@@ -82,6 +89,7 @@ public sealed record DesignTemperatures
         {
             ColdestAirC = cold.AirC,
             ColdWorking = cold.Working,
+            ColdestDaylightAirC = plan.WeatherCold?.ColdestDaylightAirC,
             HottestAirC = hot.AirC,
             HottestCellByStockC = cellsC,
             HotWorking = $"{hot.Working}; cells in 1000 W/m² and 1 m/s of wind: {cells}",
@@ -91,35 +99,55 @@ public sealed record DesignTemperatures
         };
     }
 
-    private static Extreme Coldest(Place? place, MonthlyClimate? climate)
+    private static Extreme Coldest(Plan plan, MonthlyClimate? climate)
     {
         const string Moves = "A morning 5 K colder raises open-circuit volts by 1.5 to 2 %. Better: write the coldest local record into the plan (coldest).";
-        (double AirC, string Working)? fromClimate = climate is null ? null : ColdestIn(climate.Coldest);
+        Place? place = plan.Place;
+        (double AirC, string Working, string Source)? found = ColdestFound(plan.WeatherCold, climate);
 
         if (place?.ColdestC is { } ownC)
         {
             string working = $"coldest air {Degrees.Text(ownC, 1)}, the plan's own figure";
-            return fromClimate is var (climateC, climateWorking) && ownC > climateC + ColdDoubtK
-                ? new(ownC, working, new(ColdestAir, $"{Degrees.Text(ownC, 1)}, as the plan says", $"The built-in climate suggests it may be colder ({climateWorking}). {Moves}"), climateC)
+            return found is var (colderC, colderWorking, source) && ownC > colderC + ColdDoubtK
+                ? new(ownC, working, new(ColdestAir, $"{Degrees.Text(ownC, 1)}, as the plan says", $"The {source} suggests it may be colder ({colderWorking}). {Moves}"), colderC)
                 : new(ownC, working, null);
         }
 
-        if (fromClimate is var (airC, found))
+        if (found is var (airC, foundWorking, from))
         {
             if (place is { IsElevationAssumed: true } && WorldClimate.At(place.LatitudeDeg, place.LongitudeDeg, UnknownHeightM) is { } high)
             {
                 double highC = Math.Min(airC, ColdestIn(high.Coldest).AirC);
                 string condition = $" if the place lies {UnknownHeightM:0} m high (state its elevation)";
-                return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate, at sea level: {found}. It suggests {Degrees.Text(highC)}{condition}. {Moves}"), highC, condition);
+                return new(airC, foundWorking, new(ColdestAir, Degrees.Text(airC), $"{Began(from)}, at sea level: {foundWorking}. The built-in climate suggests {Degrees.Text(highC)}{condition}. {Moves}"), highC, condition);
             }
 
-            return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate: {found}. {Moves}"));
+            return new(airC, foundWorking, new(ColdestAir, Degrees.Text(airC), $"{Began(from)}: {foundWorking}. {Moves}"));
         }
 
         double unknownC = place is not null && Math.Abs(place.LatitudeDeg) > PolarLatitudeDeg ? PolarColdestC : UnknownColdestC;
         string reason = place is null ? "the plan names no place" : "the built-in climate does not know this place";
         return new(unknownC, $"coldest air {Degrees.Text(unknownC)}, assumed: {reason}", new(ColdestAir, Degrees.Text(unknownC), $"Taken on the safe side, as {reason}. {Moves}"));
     }
+
+    /// <summary>The colder of what the weather file and the built-in climate say, with both workings; null where neither is there.</summary>
+    private static (double AirC, string Working, string Source)? ColdestFound(WeatherCold? file, MonthlyClimate? climate)
+    {
+        (double AirC, string Working)? byClimate = climate is null ? null : ColdestIn(climate.Coldest);
+        if (file is null)
+        {
+            return byClimate is var (onlyC, only) ? (onlyC, only, "built-in climate") : null;
+        }
+
+        double fileC = Math.Floor(file.ColdestAirC - BelowWeatherFileK);
+        string daylight = file.ColdestDaylightAirC is { } lightC ? $" (with any sun {Degrees.Text(lightC, 1)})" : "";
+        string working = $"coldest hour {Degrees.Text(file.ColdestAirC, 1)}{daylight} - {BelowWeatherFileK:0} K = {Degrees.Text(fileC)}, rounded down";
+        return byClimate is not var (climateC, other) ? (fileC, working, "weather file")
+            : climateC < fileC ? (climateC, $"{other}; warmer by the weather file: {working}", "built-in climate")
+            : (fileC, $"{working}; {(climateC > fileC ? "warmer" : "the same")} by the built-in climate: {other}", "weather file");
+    }
+
+    private static string Began(string sentence) => char.ToUpperInvariant(sentence[0]) + sentence[1..];
 
     /// <summary>Rounded down to a whole degree, to the safe side.</summary>
     private static (double AirC, string Working) ColdestIn(ClimateMonth month)

@@ -49,6 +49,15 @@ public sealed class WeatherYear
     /// <summary>What was mended on the way.</summary>
     public ImmutableArray<string> Repairs { get; }
 
+    /// <summary>Coldest air that the source knows of, over more years than are here, °C; null where it knows no more.</summary>
+    public double? ColdestKnownC { get; init; }
+
+    /// <summary>Coldest step, or colder where the source knows of colder years, °C.</summary>
+    public double ColdestAirC => Math.Min(ColdestKnownC ?? double.PositiveInfinity, Steps.Min(static step => step.AirC));
+
+    /// <summary>Coldest step with any sun, °C; null where there is none.</summary>
+    public double? ColdestDaylightAirC => Steps.Where(static step => step.GlobalWPerM2 > 0).Min(static step => (double?)step.AirC);
+
     /// <summary>Sun on the flat over the whole, kWh/m².</summary>
     public double GlobalKWhPerM2
     {

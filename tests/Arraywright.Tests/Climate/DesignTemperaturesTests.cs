@@ -65,6 +65,37 @@ public class DesignTemperaturesTests
     public void A_height_left_out_matters_not_where_the_plan_states_its_coldest() =>
         Assert.Null(DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -14) with { ElevationM = 0, IsElevationAssumed = true })).ClimateSuggestsColderC);
 
+    /// <summary>Phoenix by the climate is −16 °C (above). By hand: −12.3 − 7 = −19.3, so −20; −3.3 − 7 = −10.3, so −11, which the climate's −16 undercuts.</summary>
+    [Theory]
+    [InlineData(-12.3, -20, "Weather file: coldest hour -12.3 °C (with any sun -10.1 °C) - 7 K = -20 °C, rounded down; warmer by the built-in climate: January mean")]
+    [InlineData(-3.3, -16, "Built-in climate: January mean 9.7 °C - half the daily range 7.4 K - 18 K = -16 °C, rounded down; warmer by the weather file: coldest hour -3.3 °C")]
+    public void The_colder_of_weather_file_and_climate_is_taken_and_both_are_shown(double fileC, double designC, string says)
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix()) with { WeatherCold = new WeatherCold(fileC, -10.1) });
+
+        Assert.Equal(designC, design.ColdestAirC);
+        Assert.Equal(-10.1, design.ColdestDaylightAirC);
+        Assert.StartsWith(says, Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_s_own_coldest_stands_before_a_weather_file_that_is_far_colder_and_is_pointed_out()
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -10)) with { WeatherCold = new WeatherCold(-25, null) });
+
+        Assert.Equal(-10, design.ColdestAirC);
+        Assert.Equal(-32, design.ClimateSuggestsColderC);
+        Assert.Contains("The weather file suggests", design.Assumptions[0].Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void At_sea_the_weather_file_stands_alone()
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(new Place(40, -45, 0, null, "ship.csv")) with { WeatherCold = new WeatherCold(4, 6) });
+
+        Assert.Equal(-3, design.ColdestAirC);
+    }
+
     [Fact]
     public void Without_a_place_the_coldest_is_assumed_openly()
     {
