@@ -12,20 +12,20 @@ public static class EpwReader
     /// <summary>The weather in the text of a file.</summary>
     /// <param name="text">The whole file.</param>
     /// <param name="file">Its name, for faults.</param>
-    public static WeatherReading Read(string text, string file)
+    /// <param name="planPlace">The plan's place, which the file must be near; null where there is no plan.</param>
+    public static WeatherReading Read(string text, string file, Place? planPlace = null)
     {
-        List<Fault> headerFaults = [];
-        ReadOnlySpan<char> rest = text;
-        (WeatherPlace place, double utcOffsetH, string name)? location = null;
+        List<Fault> faults = [];
+        LineReader lines = new(text);
+        (WeatherPlace Place, double UtcOffsetH, string Name)? location = null;
+        int placeLine = 1;
         int told = 1;
-        int line = 0;
-        while (!rest.IsEmpty && !BeginsWithYear(rest))
+        while (lines.Next() && !BeginsWithYear(lines.Current))
         {
-            ReadOnlySpan<char> header = NextLine(ref rest);
-            line++;
+            ReadOnlySpan<char> header = lines.Current.Trim();
             if (header.StartsWith("LOCATION", StringComparison.OrdinalIgnoreCase))
             {
-                location = Location(header, file, line, headerFaults);
+                (location, placeLine) = (Location(header, file, lines.Line, faults), lines.Line);
             }
             else if (header.StartsWith("DATA PERIODS", StringComparison.OrdinalIgnoreCase))
             {
@@ -35,33 +35,22 @@ public static class EpwReader
 
         if (location is not { } found)
         {
-            headerFaults.Add(new Fault(file, 1, 1, "no line LOCATION", "LOCATION, then city, state, country, source, number, latitude, longitude, time zone, elevation"));
-            return WeatherReading.Refused(headerFaults);
+            faults.Add(new Fault(file, 1, 1, "no line LOCATION", "LOCATION, then city, state, country, source, number, latitude, longitude, time zone, elevation"));
         }
-
-        if (headerFaults.Count > 0)
+        else if (faults.Count == 0)
         {
-            return WeatherReading.Refused(headerFaults);
-        }
-
-        int perHour = told == 1 && RowsOfFirstHour(rest) is > 1 and <= 60 and int seen && 60 % seen == 0 ? seen : told;
-        RawWeather raw = new(file, found.place, found.utcOffsetH, 60 / perHour, $"hourly weather file {file}, {found.name}");
-        if (perHour != told)
-        {
-            raw.Tell($"The header tells of {told} rows an hour; there are {perHour}, and so they were read.");
-        }
-
-        while (!rest.IsEmpty && !raw.IsFull)
-        {
-            ReadOnlySpan<char> row = NextLine(ref rest).Trim().TrimEnd('\u001A');
-            line++;
-            if (!row.IsEmpty)
+            int perHour = told == 1 && RowsOfHour(lines) is > 1 and <= 60 and int seen && 60 % seen == 0 ? seen : told;
+            RawWeather raw = new(file, found.Place, found.UtcOffsetH, 60 / perHour, $"weather file {file}, {found.Name}") { PlaceLine = placeLine, PlanPlace = planPlace };
+            if (perHour != told)
             {
-                AddRow(raw, row, line, perHour);
+                raw.Tell($"The header tells of {told} rows an hour; there are {perHour}, and so they were read.");
             }
+
+            AddRows(raw, lines, perHour);
+            return raw.Finished();
         }
 
-        return raw.Finished();
+        return WeatherReading.Refused(faults);
     }
 
     /// <summary>Place and zone are the last four fields: names of cities have commas of their own.</summary>
@@ -91,20 +80,20 @@ public static class EpwReader
         return fields.Length > 2 && int.TryParse(fields[2].Trim(), CultureInfo.InvariantCulture, out int count) && count is > 0 and <= 60 && 60 % count == 0 ? count : 1;
     }
 
-    /// <summary>Whether the next line is a row: it begins with a year. Headers have more or fewer lines than eight in some files.</summary>
-    private static bool BeginsWithYear(ReadOnlySpan<char> rest)
+    /// <summary>Whether a line is a row and no header: headers have more or fewer lines than eight in some files.</summary>
+    private static bool BeginsWithYear(ReadOnlySpan<char> line)
     {
-        rest = rest.TrimStart(' ');
-        int comma = rest.IndexOf(',');
-        return comma is >= 1 and <= 4 && !rest[..comma].ContainsAnyExceptInRange('0', '9');
+        line = line.TrimStart(' ');
+        int comma = line.IndexOf(',');
+        return comma is >= 1 and <= 4 && !line[..comma].ContainsAnyExceptInRange('0', '9');
     }
 
-    /// <summary>How many rows share year, month, day and hour with the first one, each with another minute.</summary>
-    private static int RowsOfFirstHour(ReadOnlySpan<char> rest)
+    /// <summary>How many rows from here on share year, month, day and hour, each with another minute.</summary>
+    private static int RowsOfHour(LineReader lines)
     {
-        (string hour, string minute) = Time(NextLine(ref rest));
+        (string hour, string minute) = Time(lines.Current);
         int count = 1;
-        while (count <= 60 && Time(NextLine(ref rest)) is var next && next.Hour == hour && next.Minute != minute)
+        while (count <= 60 && lines.Next() && Time(lines.Current) is var next && next.Hour == hour && next.Minute != minute)
         {
             minute = next.Minute;
             count++;
@@ -117,6 +106,20 @@ public static class EpwReader
             string[] fields = row.ToString().Split(',', 6);
             return fields.Length > 5 ? (string.Join(',', fields, 0, 4), fields[4]) : ("", "");
         }
+    }
+
+    /// <summary>Adds the row that the reader is at, and all after it. Old systems end a file with the character 26.</summary>
+    private static void AddRows(RawWeather raw, LineReader lines, int perHour)
+    {
+        do
+        {
+            ReadOnlySpan<char> row = lines.Current.Trim().TrimEnd('\u001A');
+            if (!row.IsEmpty)
+            {
+                AddRow(raw, row, lines.Line, perHour);
+            }
+        }
+        while (lines.Next() && !raw.IsFull);
     }
 
     private static void AddRow(RawWeather raw, ReadOnlySpan<char> row, int line, int perHour)
@@ -139,8 +142,9 @@ public static class EpwReader
 
         double minutes = perHour == 1 || minute == 0 ? 60 : minute;
         DateTime ends = new DateTime(year, month, day, 0, 0, 0, DateTimeKind.Unspecified).AddHours(hour - 1).AddMinutes(minutes);
-        if (!Number(row[fields[6]], 99.9, out double? air) || !Number(row[fields[13]], 9999, out double? global) || !Number(row[fields[14]], 9999, out double? beam)
-            || !Number(row[fields[15]], 9999, out double? diffuse) || !Number(row[fields[21]], 999, out double? wind))
+        if (!Number(row[fields[6]], 99.9, 101, out double? air) || !Number(row[fields[13]], 9999, double.MaxValue, out double? global)
+            || !Number(row[fields[14]], 9999, double.MaxValue, out double? beam) || !Number(row[fields[15]], 9999, double.MaxValue, out double? diffuse)
+            || !Number(row[fields[21]], 999, double.MaxValue, out double? wind))
         {
             raw.Refuse(line, 1, "a field that is no number", "numbers for temperature (7), irradiance (14, 15, 16) and wind (22)");
             return;
@@ -151,22 +155,11 @@ public static class EpwReader
 
     private static bool Whole(ReadOnlySpan<char> text, out int value) => int.TryParse(text.Trim(), NumberStyles.Integer, CultureInfo.InvariantCulture, out value);
 
-    /// <summary>A figure; null from the code on that stands for missing.</summary>
-    private static bool Number(ReadOnlySpan<char> text, double missingFrom, out double? value)
+    /// <summary>A figure; null where it stands for missing: the format's code, or −999 and its like. Air above its code is in kelvin, and kept, to be told of.</summary>
+    private static bool Number(ReadOnlySpan<char> text, double missingFrom, double missingTo, out double? value)
     {
         bool isNumber = double.TryParse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number);
-        value = isNumber && number < missingFrom ? number : null;
-
-        // A temperature in kelvin is above the code for missing too: it is kept, to be told of.
-        value ??= isNumber && missingFrom == 99.9 && number > missingFrom + 1 ? number : null;
+        value = !isNumber || RawWeather.IsFill(number) || (number >= missingFrom && number <= missingTo) ? null : number;
         return isNumber;
-    }
-
-    private static ReadOnlySpan<char> NextLine(ref ReadOnlySpan<char> rest)
-    {
-        int end = rest.IndexOf('\n');
-        ReadOnlySpan<char> line = end < 0 ? rest : rest[..end];
-        rest = end < 0 ? [] : rest[(end + 1)..];
-        return line.TrimEnd('\r').TrimStart('\uFEFF');
     }
 }

@@ -18,10 +18,11 @@ public static class NasaPowerReader
     /// <summary>Reads the hours of one year.</summary>
     /// <param name="json">The answer.</param>
     /// <param name="file">Its name, for faults.</param>
-    public static WeatherReading ReadHourly(ReadOnlyMemory<byte> json, string file) => Parsed<WeatherReading>(
+    /// <param name="planPlace">The plan's place, which the answer must be near; null where there is no plan.</param>
+    public static WeatherReading ReadHourly(ReadOnlyMemory<byte> json, string file, Place? planPlace = null) => Parsed<WeatherReading>(
         json,
         file,
-        (answer, faults) => Hours(answer, file, faults) is { } raw ? raw.Finished() : null,
+        (answer, faults) => Hours(answer, file, planPlace, faults) is { } raw ? raw.Finished() : null,
         WeatherReading.Refused);
 
     /// <summary>Reads mean months.</summary>
@@ -59,7 +60,7 @@ public static class NasaPowerReader
         }
     }
 
-    private static RawWeather? Hours(PowerAnswer answer, string file, FaultList faults)
+    private static RawWeather? Hours(PowerAnswer answer, string file, Place? planPlace, FaultList faults)
     {
         Dictionary<string, double>? global = answer.Series("ALLSKY_SFC_SW_DWN", faults, PowerUnit.Sun);
         Dictionary<string, double>? air = answer.Series("T2M", faults, PowerUnit.Air);
@@ -73,7 +74,7 @@ public static class NasaPowerReader
         Dictionary<string, double> diffuse = answer.SeriesOrNull("ALLSKY_SFC_SW_DIFF", faults, PowerUnit.Sun) ?? none;
         Dictionary<string, double> wind = answer.SeriesOrNull("WS10M", faults, PowerUnit.Wind) ?? answer.SeriesOrNull("WS2M", faults, PowerUnit.Wind) ?? none;
         double offsetH = Math.Round(answer.Place.LongitudeDeg / 15);
-        RawWeather raw = new(file, answer.Place, offsetH, 60, $"NASA POWER, the hours in {file} (sun from satellites on a grid of 1 degree, air from a weather model)");
+        RawWeather raw = new(file, answer.Place, offsetH, 60, $"NASA POWER, the hours in {file} (sun from satellites on a grid of 1 degree, air from a weather model)") { PlanPlace = planPlace };
         double shiftH = answer.IsUniversalTime ? offsetH : 0;
         foreach ((string key, _) in global)
         {

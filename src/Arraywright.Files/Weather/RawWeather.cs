@@ -27,11 +27,20 @@ internal sealed class RawWeather(string file, WeatherPlace place, double utcOffs
     /// <summary>Coldest air that the source knows of besides its rows, °C.</summary>
     public double? ColdestKnownC { get; init; }
 
+    /// <summary>The line that tells the place.</summary>
+    public int PlaceLine { get; init; } = 1;
+
+    /// <summary>The place of the plan that the weather is for; null where there is no plan.</summary>
+    public Place? PlanPlace { get; init; }
+
     public int StepMinutes => stepMinutes;
 
     public WeatherPlace Place => place;
 
     public double UtcOffsetH => utcOffsetH;
+
+    /// <summary>Whether a figure stands for missing, as many programs write it whatever the format.</summary>
+    public static bool IsFill(double figure) => figure is -999 or -9999 or -99999;
 
     public void Refuse(int line, int column, string found, string expected, string? hint = null)
     {

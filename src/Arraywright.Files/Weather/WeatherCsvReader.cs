@@ -51,7 +51,7 @@ public static class WeatherCsvReader
             return WeatherReading.Refused(faults.InFileOrder());
         }
 
-        RawWeather raw = OnOneClock(rows, uses, there, remarks, file);
+        RawWeather raw = OnOneClock(rows, uses, there, remarks, file, planPlace);
         remarks.Mended.ForEach(raw.Tell);
         foreach (string name in unused)
         {
@@ -62,7 +62,7 @@ public static class WeatherCsvReader
     }
 
     /// <summary>All rows on the standard time of the place, and the step that most of them have.</summary>
-    private static RawWeather OnOneClock(List<TimedRow> rows, ColumnUse[] uses, WeatherPlace place, WeatherRemarks remarks, string file)
+    private static RawWeather OnOneClock(List<TimedRow> rows, ColumnUse[] uses, WeatherPlace place, WeatherRemarks remarks, string file, Place? planPlace)
     {
         int step = CommonStep(rows);
         bool isZoned = rows.Exists(row => row.ZoneH is not null);
@@ -70,7 +70,7 @@ public static class WeatherCsvReader
         double usual = Math.Round(place.LongitudeDeg / 15);
         double offsetH = remarks.UtcOffsetH ?? (isZoned && written != 0 ? written : usual);
         string source = remarks.Source is { } told ? $"{told} (file {file})" : $"weather table {file}";
-        RawWeather raw = new(file, place, offsetH, step, source) { ColdestKnownC = remarks.ColdestC };
+        RawWeather raw = new(file, place, offsetH, step, source) { ColdestKnownC = remarks.ColdestC, PlaceLine = remarks.PlaceLine, PlanPlace = planPlace };
         if (!isZoned && remarks.UtcOffsetH is null)
         {
             raw.Tell($"Neither the times nor a remark \"# utc offset:\" tell the zone: UTC{offsetH:+0;-0;+0}, the hour of the longitude, was taken.");
@@ -168,7 +168,7 @@ public static class WeatherCsvReader
             return false;
         }
 
-        value = number <= -999 ? null : (number * use.Factor) + use.Offset;
+        value = RawWeather.IsFill(number) ? null : (number * use.Factor) + use.Offset;
         return true;
     }
 

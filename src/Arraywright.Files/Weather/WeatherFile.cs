@@ -21,7 +21,7 @@ public static class WeatherFile
 
     /// <summary>Reads a weather file; what cannot be opened is a fault, never an exception.</summary>
     /// <param name="path">Where it is.</param>
-    /// <param name="planPlace">The plan's place, for tables that name none; null where there is no plan.</param>
+    /// <param name="planPlace">The plan's place, which the file must be near, and which serves tables that name none; null where there is no plan.</param>
     public static WeatherReading Load(string path, Place? planPlace = null)
     {
         WeatherReading Cannot(string found, string expected) => WeatherReading.Refused([new Fault(path, 1, 1, found, expected)]);
@@ -46,13 +46,13 @@ public static class WeatherFile
     /// <summary>Reads the bytes of a weather file. UTF-8 or Latin-1: names of places have accents.</summary>
     /// <param name="bytes">The whole file.</param>
     /// <param name="file">Its name, for faults.</param>
-    /// <param name="planPlace">The plan's place, for tables that name none; null where there is no plan.</param>
+    /// <param name="planPlace">The plan's place, which the file must be near, and which serves tables that name none; null where there is no plan.</param>
     public static WeatherReading ReadBytes(byte[] bytes, string file, Place? planPlace = null)
     {
         ReadOnlySpan<byte> start = bytes.AsSpan().TrimStart(" \t\r\n"u8);
         if (start.StartsWith("{"u8))
         {
-            return NasaPowerReader.IsClimatology(bytes) ? FromClimate(bytes, file, planPlace) : NasaPowerReader.ReadHourly(bytes, file);
+            return NasaPowerReader.IsClimatology(bytes) ? FromClimate(bytes, file, planPlace) : NasaPowerReader.ReadHourly(bytes, file, planPlace);
         }
 
         if (bytes.AsSpan(0, Math.Min(bytes.Length, 4096)).Contains((byte)0))
@@ -62,7 +62,7 @@ public static class WeatherFile
 
         string text = (Utf8.IsValid(bytes) ? Encoding.UTF8 : Encoding.Latin1).GetString(bytes);
         return text.AsSpan().TrimStart('\uFEFF').TrimStart().StartsWith("LOCATION", StringComparison.OrdinalIgnoreCase) || Path.GetExtension(file).Equals(".epw", StringComparison.OrdinalIgnoreCase)
-            ? EpwReader.Read(text, file)
+            ? EpwReader.Read(text, file, planPlace)
             : WeatherCsvReader.Read(text, file, planPlace);
     }
 

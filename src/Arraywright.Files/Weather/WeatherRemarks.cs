@@ -9,6 +9,9 @@ internal sealed record WeatherRemarks
 {
     public double? LatitudeDeg { get; private set; }
 
+    /// <summary>The line of the latitude; 1 where there is none.</summary>
+    public int PlaceLine { get; private set; } = 1;
+
     public double? LongitudeDeg { get; private set; }
 
     public double? ElevationM { get; private set; }
@@ -70,7 +73,7 @@ internal sealed record WeatherRemarks
     {
         switch (key.ToLowerInvariant())
         {
-            case "latitude": LatitudeDeg = Number(value, "", -90, 90); break;
+            case "latitude": (LatitudeDeg, PlaceLine) = (Number(value, "", -90, 90), line); break;
             case "longitude": LongitudeDeg = Number(value, "", -180, 180); break;
             case "elevation": ElevationM = Number(value, "m", -500, 9000); break;
             case "utc offset": UtcOffsetH = Number(value, "h", -12, 14); break;

@@ -2,15 +2,9 @@ using Arraywright.Sky;
 
 namespace Arraywright.Files.Weather;
 
-/// <summary>Whether a file's sun can be the sun of its place: some, but not more than there is, and in the right half of the year and of the day.</summary>
+/// <summary>Whether a file's sun can be the sun of its place: some every day, but not more than there is, in the right half of the year and of the day; and whether that place is the plan's.</summary>
 internal static class WeatherSense
 {
-    /// <summary>Hours that the middle of the file's sunshine may be off the sun's own noon. Six of seven real years lie within 0.2, the one under afternoon clouds of the trade wind at 0.75; daylight saving and stamps at the start of the hour add one each.</summary>
-    private const double NoonH = 1.2;
-
-    /// <summary>From here on the clock is pointed out.</summary>
-    private const double NoonDoubtH = 0.85;
-
     /// <summary>Beyond this latitude summer has more sun than winter everywhere.</summary>
     private const double SeasonsFromDeg = 25;
 
@@ -18,68 +12,103 @@ internal static class WeatherSense
     private const double LeastClearness = 0.15;
     private const double MostClearness = 0.85;
 
+    /// <summary>A day with this much sun outside the air is never quite dark on the ground, kWh/m²: the thickest cloud lets a twentieth through.</summary>
+    private const double NeverDarkKWhPerM2 = 1;
+
+    /// <summary>From this distance of plan and file on it is pointed out, km, and from the other the file is refused: another climate.</summary>
+    private const double FarKm = 50;
+    private const double TooFarKm = 500;
+
+    /// <summary>So many metres between plan and file change the air by 2 K, and are pointed out.</summary>
+    private const double HigherM = 300;
+
+    private const double KmPerDeg = 111.2;
+
     public static void Check(RawWeather raw, List<RawStep> rows, double[] globalW)
     {
-        double stepH = raw.StepMinutes / 60.0;
-        double sum = 0, east = 0, north = 0, summer = 0, winter = 0;
-        for (int i = 0; i < globalW.Length; i++)
+        if (globalW.Sum() <= 0)
         {
-            DateTime middle = rows[i].Ends.AddHours(-stepH / 2);
-            double turn = middle.TimeOfDay.TotalHours * Math.PI / 12;
-            sum += globalW[i];
-            east += globalW[i] * Math.Sin(turn);
-            north += globalW[i] * Math.Cos(turn);
-            summer += middle.Month is >= 5 and <= 7 ? globalW[i] : 0;
-            winter += middle.Month is >= 11 or 1 ? globalW[i] : 0;
+            raw.Refuse(rows[0].Line, 1, "no sun in the whole year", "global irradiance over zero by day");
+            return;
         }
 
-        if (sum <= 0)
+        CheckPlace(raw);
+        CheckSeasons(raw, rows, globalW);
+        CheckDays(raw, rows, globalW);
+        WeatherClock.Check(raw, rows, globalW);
+    }
+
+    private static void CheckPlace(RawWeather raw)
+    {
+        if (raw.PlanPlace is not { } plan)
         {
-            raw.Refuse(rows[^1].Line, 1, "no sun in the whole year", "global irradiance over zero by day");
             return;
+        }
+
+        double distanceKm = DistanceKm(raw.Place.LatitudeDeg, raw.Place.LongitudeDeg, plan.LatitudeDeg, plan.LongitudeDeg);
+        if (distanceKm > TooFarKm)
+        {
+            raw.Refuse(raw.PlaceLine, 1, $"weather of latitude {raw.Place.LatitudeDeg} and longitude {raw.Place.LongitudeDeg}, {distanceKm:0} km from the plan's place", $"weather from within {TooFarKm:0} km", "is a sign of the plan's place wrong?");
+        }
+        else if (distanceKm > FarKm)
+        {
+            raw.Tell($"It is {distanceKm:0} km from the plan's place.");
+        }
+
+        double higherM = plan.ElevationM - raw.Place.ElevationM;
+        if (!plan.IsElevationAssumed && Math.Abs(higherM) > HigherM)
+        {
+            raw.Tell($"The plan's place lies {Math.Abs(higherM):0} m {(higherM > 0 ? "higher" : "lower")} than the file's; its air was taken as it stands.");
+        }
+    }
+
+    /// <summary>Along the great circle, by the haversine formula.</summary>
+    private static double DistanceKm(double latitudeDeg, double longitudeDeg, double otherLatitudeDeg, double otherLongitudeDeg)
+    {
+        static double HalfSine(double deg) => Math.Pow(Math.Sin(deg * Math.PI / 360), 2);
+        static double Cos(double deg) => Math.Cos(deg * Math.PI / 180);
+        double chord = HalfSine(latitudeDeg - otherLatitudeDeg) + (Cos(latitudeDeg) * Cos(otherLatitudeDeg) * HalfSine(longitudeDeg - otherLongitudeDeg));
+        return 2 * Math.Asin(Math.Min(1, Math.Sqrt(chord))) * 180 / Math.PI * KmPerDeg;
+    }
+
+    private static void CheckSeasons(RawWeather raw, List<RawStep> rows, double[] globalW)
+    {
+        double summer = 0, winter = 0;
+        for (int i = 0; i < globalW.Length; i++)
+        {
+            int month = rows[i].Ends.AddMinutes(-raw.StepMinutes).Month;
+            summer += month is >= 5 and <= 7 ? globalW[i] : 0;
+            winter += month is >= 11 or 1 ? globalW[i] : 0;
         }
 
         double latitudeDeg = raw.Place.LatitudeDeg;
         if (Math.Abs(latitudeDeg) > SeasonsFromDeg && (latitudeDeg > 0 ? summer < winter : summer > winter))
         {
-            raw.Refuse(1, 1, $"latitude {latitudeDeg} and most sun in the {(summer > winter ? "months May to July" : "months November to January")}", "the summer of that half of the Earth", "is the sign of the latitude right?");
+            raw.Refuse(raw.PlaceLine, 1, $"latitude {latitudeDeg} and most sun in the months {(summer > winter ? "May to July" : "November to January")}", "the summer of that half of the Earth", "is the sign of the latitude right?");
         }
-
-        CheckClearness(raw, sum * stepH / 1000);
-        CheckNoon(raw, Math.Atan2(east, north) * 12 / Math.PI);
     }
 
-    private static void CheckClearness(RawWeather raw, double globalKWhPerM2)
+    /// <summary>The sun of the year, and of each day, against that outside the air.</summary>
+    private static void CheckDays(RawWeather raw, List<RawStep> rows, double[] globalW)
     {
+        int perDay = 1440 / raw.StepMinutes;
         double outsideKWhPerM2 = 0;
-        for (int day = 1; day <= 365; day++)
+        for (int day = 0; day * perDay < globalW.Length; day++)
         {
-            outsideKWhPerM2 += ExtraterrestrialDay.HorizontalKWhPerM2(raw.Place.LatitudeDeg, day);
+            double outsideToday = ExtraterrestrialDay.HorizontalKWhPerM2(raw.Place.LatitudeDeg, Math.Min(day + 1, 365));
+            outsideKWhPerM2 += outsideToday;
+            if (outsideToday > NeverDarkKWhPerM2 && !globalW.AsSpan(day * perDay, perDay).ContainsAnyExcept(0))
+            {
+                RawStep first = rows[day * perDay];
+                raw.Refuse(first.Line, 1, $"no sun on {first.Ends:MM-dd}", "global irradiance over zero by day", "a sensor may have failed: fill the day from another source");
+            }
         }
 
+        double globalKWhPerM2 = globalW.Sum() / 1000 * raw.StepMinutes / 60;
         double clearness = globalKWhPerM2 / outsideKWhPerM2;
         if (clearness is < LeastClearness or > MostClearness)
         {
-            raw.Refuse(1, 1, $"{globalKWhPerM2:0} kWh/m² of sun in the year, {clearness * 100:0} % of that outside the air", $"{LeastClearness * 100:0} to {MostClearness * 100:0} %", "is the unit of the irradiance right? It is the mean over each step in W/m²");
+            raw.Refuse(rows[0].Line, 1, $"{globalKWhPerM2:0} kWh/m² of sun in the year, {clearness * 100:0} % of that outside the air", $"{LeastClearness * 100:0} to {MostClearness * 100:0} %", "is the unit of the irradiance right? It is the mean over each step in W/m²");
         }
     }
-
-    /// <summary>Solar noon of the year's mean, where the equation of time averages out, against the middle of the sunshine on the circle of the day.</summary>
-    private static void CheckNoon(RawWeather raw, double middleH)
-    {
-        double noonH = 12 + raw.UtcOffsetH - (raw.Place.LongitudeDeg / 15);
-        double offH = Wrapped(middleH - noonH);
-        if (Math.Abs(offH) > NoonH)
-        {
-            raw.Refuse(1, 1, $"time zone {raw.UtcOffsetH:+0.##;-0.##;0} and longitude {raw.Place.LongitudeDeg}, but the middle of the sunshine at {Hour(middleH):0.0} h", $"about {Hour(noonH):0.0} h there", "is the time zone, or the sign of the longitude, right?");
-        }
-        else if (Math.Abs(offH) > NoonDoubtH)
-        {
-            raw.Tell($"The middle of the sunshine is {Math.Abs(offH) * 60:0} minutes {(offH < 0 ? "before" : "after")} the sun's noon; the times were taken as they stand. Are they the ends of the steps, in standard time?");
-        }
-    }
-
-    private static double Wrapped(double hours) => hours - (24 * Math.Round(hours / 24));
-
-    private static double Hour(double hours) => hours - (24 * Math.Floor(hours / 24));
 }

@@ -169,7 +169,7 @@ public sealed class EpwReaderTests
                 { All(row => row.Replace(",10.0,2.0", ",283.2,2.0", StringComparison.Ordinal)), "283.2", 9 },
                 { Changed(60, good[60].Replace(",300,", ",300,-500", StringComparison.Ordinal)), "global irradiance", 69 },
                 { Text([.. good.Take(100), .. good.Skip(101).Take(10), good[100], .. good.Skip(111)]), "rows in order of time", 119 },
-                { All(row => Row(new(int.Parse(row.Split(',')[0]), int.Parse(row.Split(',')[1]), int.Parse(row.Split(',')[2])), int.Parse(row.Split(',')[3]), 60, 10, 0)), "no sun in the whole year", 8768 },
+                { All(row => Row(new(int.Parse(row.Split(',')[0]), int.Parse(row.Split(',')[1]), int.Parse(row.Split(',')[2])), int.Parse(row.Split(',')[3]), 60, 10, 0)), "no sun in the whole year", 9 },
                 { Text(good).Replace(",54.6,", ",-54.6,", StringComparison.Ordinal), "most sun in the months May to July", 1 },
                 { Text(good).Replace(",-3.1,0.0", ",-3.1,-8.0", StringComparison.Ordinal), "the middle of the sunshine", 1 },
                 { Text(good).Replace(",-3.1,", ",123.1,", StringComparison.Ordinal), "the middle of the sunshine", 1 },
