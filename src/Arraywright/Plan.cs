@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Gear;
 
@@ -41,11 +42,6 @@ public sealed record Place(double LatitudeDeg, double LongitudeDeg, double Eleva
     /// <summary>Whether the plan leaves the height out: then the climate's coldest may be far too warm.</summary>
     public bool IsElevationAssumed { get; init; }
 }
-
-/// <summary>The cold that a plan's weather file knows of.</summary>
-/// <param name="ColdestAirC">Its coldest hour, °C.</param>
-/// <param name="ColdestDaylightAirC">Its coldest hour with any sun, °C; null where there is none.</param>
-public sealed record WeatherCold(double ColdestAirC, double? ColdestDaylightAirC);
 
 /// <summary>How the panels face.</summary>
 /// <param name="TiltDeg">Degrees from horizontal, 0 to 90.</param>
@@ -93,8 +89,8 @@ public sealed record Plan
     /// <summary>Where; null when the plan does not say (a quick question).</summary>
     public required Place? Place { get; init; }
 
-    /// <summary>The cold of the weather file that <see cref="Place.Weather"/> names, put in by whoever reads that file; null where it is not read.</summary>
-    public WeatherCold? WeatherCold { get; init; }
+    /// <summary>The weather of the file that <see cref="Place.Weather"/> names, put in by whoever reads that file; null where none is named or read.</summary>
+    public WeatherYear? WeatherYear { get; init; }
 
     /// <summary>How the panels face.</summary>
     public required Mount Mount { get; init; }

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
+using System.Text.Json;
 using Arraywright.Files.Tests.Weather;
 
 namespace Arraywright.Cli.Tests;
@@ -112,5 +113,43 @@ public sealed class WeatherVerbTests : IDisposable
         Assert.Equal(2, exit);
         Assert.Empty(output);
         Assert.Contains("found no such file", error, StringComparison.Ordinal);
+    }
+
+    /// <summary>The made-up sun has its middle at 12 h; a clock an hour ahead of the longitude's makes it early. All its days are alike warm: 10.5 °C less 7 K is 3 °C, rounded down.</summary>
+    [Fact]
+    public void A_doubt_about_the_file_and_all_that_is_known_of_the_cold_reach_the_result()
+    {
+        File.WriteAllText(PathOf("farm.csv"), MadeWeather.Csv(MadeWeather.CsvRows(), remarks: "# latitude: 54.6\n# longitude: 0\n# utc offset: 1 h\n# source: the farm's own mast\n"));
+        File.WriteAllText(PathOf("shed.yaml"), Plan.Replace("-3.1, elevation: 210 m }", "0, elevation: 210 m, coldest: -12 C, weather: farm.csv }", StringComparison.Ordinal).Replace("max_power: 400 W", "max_power: 400 W, wiring: 2*shed-120", StringComparison.Ordinal));
+
+        (int exit, string output, string error) = Session.Run("check", PathOf("shed.yaml"), "--json");
+
+        Assert.Empty(error);
+        Assert.Equal(0, exit);
+        JsonElement root = JsonDocument.Parse(output).RootElement;
+        JsonElement cold = root.GetProperty("cold");
+        Assert.Equal((-12, -12, 3), (cold.GetProperty("air_c").GetDouble(), cold.GetProperty("plan_c").GetDouble(), cold.GetProperty("weather_file_c").GetDouble()));
+        Assert.Equal("the farm's own mast (file farm.csv)", cold.GetProperty("weather_source").GetString());
+        Assert.Equal(10.5, cold.GetProperty("daylight_air_c").GetDouble());
+        Assert.InRange(cold.GetProperty("daylight_cell_c").GetDouble(), 10.5, 13);
+        JsonElement assignment = root.GetProperty("designs")[0].GetProperty("assignments")[0];
+        Assert.InRange(assignment.GetProperty("voc_weather_year_v").GetDouble(), 42, assignment.GetProperty("voc_cold_v").GetDouble());
+        string[] assumed = [.. root.GetProperty("assumed").EnumerateArray().Select(one => $"{one.GetProperty("what")}: {one.GetProperty("value")} {one.GetProperty("why")}")];
+        Assert.Contains(assumed, text => text.StartsWith("weather file: The sun of ", StringComparison.Ordinal) && text.Contains("minutes early (first in line ", StringComparison.Ordinal));
+        Assert.Contains(assumed, text => text.StartsWith("coldest air temperature: -12.0 °C, as the plan says", StringComparison.Ordinal) && text.Contains("the farm's own mast", StringComparison.Ordinal));
+
+        string page = Session.Run("check", PathOf("shed.yaml")).Output;
+        Assert.Contains("highest in the weather file", page, StringComparison.Ordinal);
+        Assert.Contains("minutes early", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_weather_file_there_is_no_voltage_of_its_year()
+    {
+        string output = Session.Run("plan", PathOf("shed.yaml"), "--json").Output;
+        JsonElement root = JsonDocument.Parse(output).RootElement;
+        Assert.Equal(JsonValueKind.Null, root.GetProperty("designs")[0].GetProperty("assignments")[0].GetProperty("voc_weather_year_v").ValueKind);
+        Assert.Equal(JsonValueKind.Null, root.GetProperty("cold").GetProperty("weather_file_c").ValueKind);
+        Assert.Equal(JsonValueKind.Number, root.GetProperty("cold").GetProperty("climate_c").ValueKind);
     }
 }

@@ -49,6 +49,10 @@ public sealed class WeatherYear
     /// <summary>What was mended on the way.</summary>
     public ImmutableArray<string> Repairs { get; }
 
+    /// <summary>The same as a result lists it.</summary>
+    public IEnumerable<Assumption> Assumptions => Repairs.Select(static repair => new Assumption(
+        "weather file", repair.TrimEnd('.'), "Mended by a stated rule, or pointed out and taken as it stands; energies move with it. Another file of the place would settle it."));
+
     /// <summary>Coldest air that the source knows of, over more years than are here, °C; null where it knows no more.</summary>
     public double? ColdestKnownC { get; init; }
 

@@ -140,6 +140,7 @@ public static class Planner
             .. Physics.Plan.Assumed,
             .. Physics.Temperatures.Assumptions,
             .. Ranking.Ranking.Assumptions,
+            .. Physics.Plan.WeatherYear?.Assumptions ?? [],
             .. ShownConditions(),
             .. Physics.Fits.Where(fit => !fit.Fit.Physical).Select(fit => new Assumption($"circuit model of {fit.Panel.Name}", "nearest to the label", fit.Fit.Note)),
         ];
@@ -149,6 +150,7 @@ public static class Planner
             Plan = Physics.Plan,
             Designs = designs,
             Search = search,
+            Temperatures = Physics.Temperatures with { ColdestDaylightCellC = Physics.Weather?.ColdestCellC },
             Assumed = Assumed,
             Cautions = Cautions.Usual,
         };
