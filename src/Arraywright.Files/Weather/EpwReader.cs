@@ -40,7 +40,7 @@ public static class EpwReader
         else if (faults.Count == 0)
         {
             int perHour = told == 1 && RowsOfHour(lines) is > 1 and <= 60 and int seen && 60 % seen == 0 ? seen : told;
-            RawWeather raw = new(file, found.Place, found.UtcOffsetH, 60 / perHour, $"weather file {file}, {found.Name}") { PlaceLine = placeLine, PlanPlace = planPlace };
+            RawWeather raw = new(file, found.Place, found.UtcOffsetH, 60 / perHour, $"weather file {file}, {found.Name}") { PlaceLine = placeLine, PlannedAt = planPlace };
             if (perHour != told)
             {
                 raw.Tell($"The header tells of {told} rows an hour; there are {perHour}, and so they were read.");

@@ -74,7 +74,7 @@ public static class NasaPowerReader
         Dictionary<string, double> diffuse = answer.SeriesOrNull("ALLSKY_SFC_SW_DIFF", faults, PowerUnit.Sun) ?? none;
         Dictionary<string, double> wind = answer.SeriesOrNull("WS10M", faults, PowerUnit.Wind) ?? answer.SeriesOrNull("WS2M", faults, PowerUnit.Wind) ?? none;
         double offsetH = Math.Round(answer.Place.LongitudeDeg / 15);
-        RawWeather raw = new(file, answer.Place, offsetH, 60, $"NASA POWER, the hours in {file} (sun from satellites on a grid of 1 degree, air from a weather model)") { PlanPlace = planPlace };
+        RawWeather raw = new(file, answer.Place, offsetH, 60, $"NASA POWER, the hours in {file} (sun from satellites on a grid of 1 degree, air from a weather model)") { PlannedAt = planPlace };
         double shiftH = answer.IsUniversalTime ? offsetH : 0;
         foreach ((string key, _) in global)
         {

@@ -32,32 +32,27 @@ public sealed class PowerClient(HttpClient http, string cacheFolder, PowerOption
     public async Task<PowerFetch> FetchYearAsync(double latitudeDeg, double longitudeDeg, int year, CancellationToken cancellation)
     {
         string path = CachePath(latitudeDeg, longitudeDeg, year);
-        string name = Path.GetFileName(path);
-        if (File.Exists(path) && NasaPowerReader.ReadHourly(await File.ReadAllBytesAsync(path, cancellation).ConfigureAwait(false), name) is { Year: not null } kept)
+        if (Kept(path) is { } kept)
         {
             return new PowerFetch(year, kept, FromCache: true, null);
         }
 
-        string trouble = "";
         TimeSpan pause = options.FirstPause;
-        for (int attempt = 1; attempt <= options.MostTries; attempt++)
+        for (int attempt = 1; ; attempt++)
         {
             if (_hasAsked)
             {
                 await Task.Delay(pause, clock, cancellation).ConfigureAwait(false);
             }
 
-            pause = attempt == 1 ? options.FirstPause : 2 * pause;
             _hasAsked = true;
             Answer answer = await AskAsync(Address(latitudeDeg, longitudeDeg, year), cancellation).ConfigureAwait(false);
             if (answer.Body is { } body)
             {
-                WeatherReading reading = NasaPowerReader.ReadHourly(body, name);
+                WeatherReading reading = NasaPowerReader.ReadHourly(body, Path.GetFileName(path));
                 if (reading.Year is not null)
                 {
-                    return Keep(path, body, cancellation) is { } refused
-                        ? new PowerFetch(year, null, FromCache: false, refused)
-                        : new PowerFetch(year, reading, FromCache: false, null);
+                    return Keep(path, body, cancellation) is { } refused ? Failed(refused) : new PowerFetch(year, reading, FromCache: false, null);
                 }
 
                 if (answer.IsWhole)
@@ -66,26 +61,40 @@ public sealed class PowerClient(HttpClient http, string cacheFolder, PowerOption
                 }
             }
 
-            trouble = answer.Trouble ?? "the answer was cut off";
-            if (!answer.MayPass)
+            string trouble = answer.Trouble ?? "the answer was cut off";
+            if (answer.WaitFor > options.LongestPause)
             {
-                break;
+                return Failed($"{trouble}; it asks to wait {answer.WaitFor.Value.TotalSeconds:0} s: try again later, what was fetched is kept");
             }
 
-            pause = answer.WaitFor is { } asked && asked > pause ? asked : pause;
-            if (pause > options.LongestPause)
+            if (!answer.MayPass || attempt >= options.MostTries)
             {
-                trouble += $"; it asks to wait {pause.TotalSeconds:0} s: try again later, what was fetched is kept";
-                break;
+                return Failed(trouble);
             }
+
+            TimeSpan doubled = options.FirstPause * (1 << (attempt - 1));
+            pause = answer.WaitFor > doubled ? answer.WaitFor.Value : doubled;
         }
 
-        return new PowerFetch(year, null, FromCache: false, trouble);
+        PowerFetch Failed(string trouble) => new(year, null, FromCache: false, trouble);
     }
 
     /// <summary>Where a year is kept: places within a thousandth of a degree share a file.</summary>
     internal string CachePath(double latitudeDeg, double longitudeDeg, int year) =>
         Path.Combine(cacheFolder, string.Create(CultureInfo.InvariantCulture, $"power_{latitudeDeg:0.000}_{longitudeDeg:0.000}_{year}.json"));
+
+    /// <summary>A year that was kept; null where there is none, or it cannot be read or used: then it is fetched anew.</summary>
+    private static WeatherReading? Kept(string path)
+    {
+        try
+        {
+            return File.Exists(path) && NasaPowerReader.ReadHourly(File.ReadAllBytes(path), Path.GetFileName(path)) is { Year: not null } sound ? sound : null;
+        }
+        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     private string? Keep(string path, byte[] body, CancellationToken cancellation)
     {

@@ -31,7 +31,7 @@ internal sealed class RawWeather(string file, WeatherPlace place, double utcOffs
     public int PlaceLine { get; init; } = 1;
 
     /// <summary>The place of the plan that the weather is for; null where there is no plan.</summary>
-    public Place? PlanPlace { get; init; }
+    public Place? PlannedAt { get; init; }
 
     public int StepMinutes => stepMinutes;
 
@@ -66,6 +66,11 @@ internal sealed class RawWeather(string file, WeatherPlace place, double utcOffs
 
     public WeatherReading Finished()
     {
+        if (PlanPlace.TooFar(place, PlannedAt, file, PlaceLine) is { } far)
+        {
+            _faults.Add(far);
+        }
+
         if (_rows.Count == 0 && _faults.Count == 0)
         {
             Refuse(1, 1, "no rows of weather", "one row for each hour");
@@ -85,6 +90,7 @@ internal sealed class RawWeather(string file, WeatherPlace place, double utcOffs
         double[] wind = Column("wind", row => row.WindMPerS, 0, 100, isSun: false, CellTemperature.UsualWindMPerS);
         if (_faults.Count == 0)
         {
+            _repairs.AddRange(PlanPlace.Remarks(place, PlannedAt));
             WeatherSense.Check(this, _rows, global);
         }
 

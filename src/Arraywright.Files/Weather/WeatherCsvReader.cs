@@ -70,7 +70,7 @@ public static class WeatherCsvReader
         double usual = Math.Round(place.LongitudeDeg / 15);
         double offsetH = remarks.UtcOffsetH ?? (isZoned && written != 0 ? written : usual);
         string source = remarks.Source is { } told ? $"{told} (file {file})" : $"weather table {file}";
-        RawWeather raw = new(file, place, offsetH, step, source) { ColdestKnownC = remarks.ColdestC, PlaceLine = remarks.PlaceLine, PlanPlace = planPlace };
+        RawWeather raw = new(file, place, offsetH, step, source) { ColdestKnownC = remarks.ColdestC, PlaceLine = remarks.PlaceLine, PlannedAt = planPlace };
         if (!isZoned && remarks.UtcOffsetH is null)
         {
             raw.Tell($"Neither the times nor a remark \"# utc offset:\" tell the zone: UTC{offsetH:+0;-0;+0}, the hour of the longitude, was taken.");

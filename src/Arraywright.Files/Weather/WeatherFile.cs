@@ -74,7 +74,18 @@ public static class WeatherFile
             return WeatherReading.Refused(reading.Faults);
         }
 
+        if (PlanPlace.TooFar(reading.Place, planPlace, file, 1) is { } far)
+        {
+            return WeatherReading.Refused([far]);
+        }
+
         Place place = planPlace ?? new Place(reading.Place.LatitudeDeg, reading.Place.LongitudeDeg, reading.Place.ElevationM, null, null);
-        return new WeatherReading(SyntheticYear.Of(climate, place, $"a year made from the monthly means of NASA POWER in {file}; hours of the place would be better"), []);
+        WeatherYear made = SyntheticYear.Of(climate, place, $"a year made from the monthly means of NASA POWER in {file}; hours of the place would be better");
+        WeatherYear year = new(made.Place, made.Steps, made.StepH, made.UtcOffsetH, made.Source, [.. PlanPlace.Remarks(reading.Place, planPlace)])
+        {
+            // A made year has no cold spell: what a real one's coldest hour would be stands in, so that the rule of the coldest month holds for it.
+            ColdestKnownC = climate.Coldest.MeanDailyMinC - (DesignTemperatures.BelowColdestMonthK - DesignTemperatures.BelowWeatherFileK),
+        };
+        return new WeatherReading(year, []);
     }
 }

@@ -2,7 +2,7 @@ using Arraywright.Sky;
 
 namespace Arraywright.Files.Weather;
 
-/// <summary>Whether a file's sun can be the sun of its place: some every day, but not more than there is, in the right half of the year and of the day; and whether that place is the plan's.</summary>
+/// <summary>Whether a file's sun can be the sun of its place: some every day, but not more than there is, in the right half of the year and of the day.</summary>
 internal static class WeatherSense
 {
     /// <summary>Beyond this latitude summer has more sun than winter everywhere.</summary>
@@ -15,15 +15,6 @@ internal static class WeatherSense
     /// <summary>A day with this much sun outside the air is never quite dark on the ground, kWh/m²: the thickest cloud lets a twentieth through.</summary>
     private const double NeverDarkKWhPerM2 = 1;
 
-    /// <summary>From this distance of plan and file on it is pointed out, km, and from the other the file is refused: another climate.</summary>
-    private const double FarKm = 50;
-    private const double TooFarKm = 500;
-
-    /// <summary>So many metres between plan and file change the air by 2 K, and are pointed out.</summary>
-    private const double HigherM = 300;
-
-    private const double KmPerDeg = 111.2;
-
     public static void Check(RawWeather raw, List<RawStep> rows, double[] globalW)
     {
         if (globalW.Sum() <= 0)
@@ -32,43 +23,9 @@ internal static class WeatherSense
             return;
         }
 
-        CheckPlace(raw);
         CheckSeasons(raw, rows, globalW);
         CheckDays(raw, rows, globalW);
         WeatherClock.Check(raw, rows, globalW);
-    }
-
-    private static void CheckPlace(RawWeather raw)
-    {
-        if (raw.PlanPlace is not { } plan)
-        {
-            return;
-        }
-
-        double distanceKm = DistanceKm(raw.Place.LatitudeDeg, raw.Place.LongitudeDeg, plan.LatitudeDeg, plan.LongitudeDeg);
-        if (distanceKm > TooFarKm)
-        {
-            raw.Refuse(raw.PlaceLine, 1, $"weather of latitude {raw.Place.LatitudeDeg} and longitude {raw.Place.LongitudeDeg}, {distanceKm:0} km from the plan's place", $"weather from within {TooFarKm:0} km", "is a sign of the plan's place wrong?");
-        }
-        else if (distanceKm > FarKm)
-        {
-            raw.Tell($"It is {distanceKm:0} km from the plan's place.");
-        }
-
-        double higherM = plan.ElevationM - raw.Place.ElevationM;
-        if (!plan.IsElevationAssumed && Math.Abs(higherM) > HigherM)
-        {
-            raw.Tell($"The plan's place lies {Math.Abs(higherM):0} m {(higherM > 0 ? "higher" : "lower")} than the file's; its air was taken as it stands.");
-        }
-    }
-
-    /// <summary>Along the great circle, by the haversine formula.</summary>
-    private static double DistanceKm(double latitudeDeg, double longitudeDeg, double otherLatitudeDeg, double otherLongitudeDeg)
-    {
-        static double HalfSine(double deg) => Math.Pow(Math.Sin(deg * Math.PI / 360), 2);
-        static double Cos(double deg) => Math.Cos(deg * Math.PI / 180);
-        double chord = HalfSine(latitudeDeg - otherLatitudeDeg) + (Cos(latitudeDeg) * Cos(otherLatitudeDeg) * HalfSine(longitudeDeg - otherLongitudeDeg));
-        return 2 * Math.Asin(Math.Min(1, Math.Sqrt(chord))) * 180 / Math.PI * KmPerDeg;
     }
 
     private static void CheckSeasons(RawWeather raw, List<RawStep> rows, double[] globalW)

@@ -114,7 +114,14 @@ public sealed class NasaPowerReaderTests
         WeatherYear year = WeatherFile.ReadBytes(Encoding.UTF8.GetBytes(Climatology), "mean.json").Year!;
         Assert.Equal(976.0, year.GlobalKWhPerM2, 1.0);
         Assert.Contains("monthly means of NASA POWER in mean.json", year.Source, StringComparison.Ordinal);
+
+        // February has the coldest mornings: 3.2 − 4.6/2 = 0.9 °C. The rule of the coldest month is 18 K under it, that of a file's coldest hour 7 K: 0.9 − 11.
+        Assert.Equal(-10.1, year.ColdestAirC, 1e-9);
     }
+
+    [Fact]
+    public void Mean_months_of_another_half_of_the_earth_are_refused() =>
+        Assert.Contains("km from the plan's place", Assert.Single(WeatherFile.ReadBytes(Encoding.UTF8.GetBytes(Climatology), "mean.json", new Place(-54.6, -3.1, 210, null, "mean.json")).Faults).Found, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("\"JUN\":5.0", "\"JUN\":-999", "-999 in JUN")]

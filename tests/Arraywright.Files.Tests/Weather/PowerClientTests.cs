@@ -86,6 +86,25 @@ public sealed class PowerClientTests : IDisposable
         Assert.True(Stopwatch.GetElapsedTime(start) > TimeSpan.FromSeconds(0.95));
     }
 
+    /// <summary>Two waits of 1 s are each within the longest pause of 1.5 s; doubled they would not be.</summary>
+    [Fact]
+    public async Task A_wait_that_is_asked_for_again_and_again_is_not_doubled()
+    {
+        using PowerServer server = new(PowerServer.Status(503, "0"), PowerServer.Status(429, "1"), PowerServer.Status(429, "1"), PowerServer.Json(Good));
+        PowerFetch fetch = await Fetch(server, Quick with { MostTries = 4 }, TestContext.Current.CancellationToken);
+        Assert.Null(fetch.Trouble);
+        Assert.Equal(4, server.Requests.Count);
+    }
+
+    [Fact]
+    public async Task A_slow_answer_is_waited_for()
+    {
+        using PowerServer server = new(PowerServer.Slow(Good, 20));
+        PowerFetch fetch = await Fetch(server, cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(8760, fetch.Reading!.Year!.Steps.Length);
+        Assert.Single(server.Requests);
+    }
+
     [Fact]
     public async Task A_longer_wait_ends_the_run_and_is_told()
     {

@@ -66,6 +66,22 @@ internal sealed class PowerServer : IDisposable
     /// <summary>Ends properly, in the middle of the text.</summary>
     public static Func<HttpListenerContext, Task> CutOff(string text, int after) => Json(text[..after]);
 
+    /// <summary>Sends the whole drop by drop.</summary>
+    public static Func<HttpListenerContext, Task> Slow(string text, int drops) => async context =>
+    {
+        byte[] body = Encoding.UTF8.GetBytes(text);
+        context.Response.ContentType = "application/json";
+        context.Response.ContentLength64 = body.Length;
+        foreach (byte[] drop in body.Chunk((body.Length / drops) + 1))
+        {
+            await context.Response.OutputStream.WriteAsync(drop);
+            await context.Response.OutputStream.FlushAsync();
+            await Task.Delay(20);
+        }
+
+        context.Response.Close();
+    };
+
     /// <summary>Never ends by itself.</summary>
     public static Func<HttpListenerContext, Task> Stuck() => async context =>
     {
