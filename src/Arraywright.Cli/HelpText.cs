@@ -17,6 +17,7 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["curve"] = ["curve shed.yaml --cell 60", "curve shed.yaml --input store-b --chart curve.svg"],
         ["day"] = ["day shed.yaml --date 06-21", "day shed.yaml --date 12-21 --clear --csv hours.csv"],
         ["year"] = ["year shed.yaml", "year shed.yaml --csv months.csv --chart year.png"],
+        ["weather"] = ["weather shed.yaml", "weather shed.yaml --years 2014..2023 -o shed-weather.csv"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =

@@ -6,11 +6,11 @@ namespace Arraywright.Cli;
 /// <summary>What every verb over a plan does around its own call: read, compute under a bar, print.</summary>
 internal static class Work
 {
-    /// <summary>Reads a plan and hands it on; when it has faults, prints all of them and says that the input is wrong.</summary>
+    /// <summary>Reads a plan, with the weather file it names, and hands it on; when there are faults, prints all of them and says that the input is wrong.</summary>
     public static int WithPlan(Host host, string path, Func<Plan, int> run)
     {
         host.WatchForInterrupt();
-        return With(host, PlanFile.Load(path), run);
+        return With(host, PlanFile.Load(path), plan => PlanWeather.WithFile(host, plan, path) is { } known ? run(known) : ExitCode.WrongInput);
     }
 
     /// <summary>Hands on the plan of a reading; when it has faults, prints all of them and says that the input is wrong.</summary>

@@ -16,11 +16,11 @@ public static class AtomicFile
 
     /// <summary>Writes bytes.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="bytes">Its content.</param>
+    /// <param name="content">Its content.</param>
     /// <param name="replace">True to replace a file that is there; false to throw <see cref="IOException"/> then, leaving it untouched.</param>
     /// <param name="cancellation">Looked at until the rename; the file beside is then taken away.</param>
     /// <exception cref="IOException">It cannot be written, or it is there and is not to be replaced.</exception>
-    public static void Write(string path, byte[] bytes, bool replace, CancellationToken cancellation = default)
+    public static void Write(string path, ReadOnlySpan<byte> content, bool replace, CancellationToken cancellation = default)
     {
         string full = Path.GetFullPath(path);
         string beside = Path.Combine(Path.GetDirectoryName(full) ?? ".", $".{Path.GetFileName(full)}.{Environment.ProcessId}.part");
@@ -28,7 +28,7 @@ public static class AtomicFile
         {
             using (FileStream stream = new(beside, FileMode.Create, FileAccess.Write))
             {
-                stream.Write(bytes);
+                stream.Write(content);
                 stream.Flush(flushToDisk: true);
             }
 

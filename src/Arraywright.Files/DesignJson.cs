@@ -113,6 +113,7 @@ internal static class DesignJson
         WriteWiring(json, assignment.Wiring);
         json.Figure("voc_stc_v", assignment.VocStcV);
         json.Figure("voc_cold_v", assignment.VocColdV);
+        json.Figure("voc_weather_year_v", assignment.VocWeather?.VoltageV);
         json.Figure("isc_stc_a", assignment.IscStcA);
         json.Figure("isc_design_a", assignment.IscDesignA);
         WriteOperating(json, assignment);

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Gear;
 using Arraywright.Limits;
@@ -20,6 +21,11 @@ public static class ResultJson
     public static string Write(PlanResult result, double? seconds = null) => Document(json =>
     {
         Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        if (result.Temperatures is { } temperatures)
+        {
+            WriteCold(json, result.Plan, temperatures);
+        }
+
         DesignJson.Write(json, result.Designs);
         if (result.Search is { } search)
         {
@@ -87,6 +93,21 @@ public static class ResultJson
 
         json.WriteEndArray();
     });
+
+    /// <summary>All that is known of the cold, so that nobody need search the sentences for it.</summary>
+    private static void WriteCold(Utf8JsonWriter json, Plan plan, DesignTemperatures temperatures)
+    {
+        json.WriteStartObject("cold");
+        json.Figure("air_c", temperatures.ColdestAirC);
+        json.Figure("plan_c", plan.Place?.ColdestC);
+        json.Figure("weather_file_c", temperatures.ColdestByFileC);
+        json.Figure("climate_c", temperatures.ColdestByClimateC);
+        json.WriteString("weather_source", plan.WeatherYear?.Source);
+        json.Figure("weather_file_coldest_hour_c", plan.WeatherYear?.ColdestAirC);
+        json.Figure("daylight_air_c", temperatures.ColdestDaylightAirC);
+        json.Figure("daylight_cell_c", temperatures.ColdestDaylightCellC);
+        json.WriteEndObject();
+    }
 
     private static string Document(Action<Utf8JsonWriter> write)
     {

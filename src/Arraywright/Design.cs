@@ -9,6 +9,12 @@ namespace Arraywright;
 /// <param name="Watts">For "label" and "into the unit" the level, else the watts lost at this stage (negative for a gain).</param>
 public sealed record LossStep(string Stage, double Watts);
 
+/// <summary>The highest open-circuit voltage in a span of weather, by the circuit model.</summary>
+/// <param name="VoltageV">Of the highest string alone, label figures without tolerance, V.</param>
+/// <param name="Ends">When its step of weather ends, local standard time.</param>
+/// <param name="Conditions">What the first kind of panel sees then, mean over the step.</param>
+public sealed record WeatherVoltage(double VoltageV, DateTime Ends, Conditions Conditions);
+
 /// <summary>A wiring on one input, judged and computed.</summary>
 public sealed record Assignment
 {
@@ -23,6 +29,9 @@ public sealed record Assignment
 
     /// <summary>Open-circuit voltage at the coldest, the highest of the ways it is computed, V.</summary>
     public required double VocColdV { get; init; }
+
+    /// <summary>The highest open-circuit voltage in the weather of the plan's file, to show beside <see cref="VocColdV"/>; null without a file.</summary>
+    public WeatherVoltage? VocWeather { get; init; }
 
     /// <summary>Short-circuit current at standard conditions: sum of labels of the strings, A.</summary>
     public required double IscStcA { get; init; }

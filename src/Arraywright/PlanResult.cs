@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Limits;
 
 namespace Arraywright;
@@ -37,6 +38,9 @@ public sealed record PlanResult
 
     /// <summary>Everything filled in, reading and computing, in a stable order.</summary>
     public required ImmutableArray<Assumption> Assumed { get; init; }
+
+    /// <summary>The temperatures the designs were judged by, with what else is known of the cold.</summary>
+    public DesignTemperatures? Temperatures { get; init; }
 
     /// <summary>The usual cautions.</summary>
     public required ImmutableArray<string> Cautions { get; init; }

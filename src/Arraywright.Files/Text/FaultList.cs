@@ -1,7 +1,7 @@
 namespace Arraywright.Files.Text;
 
 /// <summary>Collects the faults of one file.</summary>
-internal sealed class FaultList(string file)
+internal sealed class FaultList(string file, string whole = "a plan file")
 {
     /// <summary>Nobody reads more; a broken file of a megabyte must not print a hundred thousand lines.</summary>
     private const int Most = 200;
@@ -39,6 +39,6 @@ internal sealed class FaultList(string file)
         Fault[] ordered = [.. _faults.OrderBy(static fault => fault.Line).ThenBy(static fault => fault.Column)];
         return Count <= Most
             ? ordered
-            : [.. ordered, ordered[^1] with { Found = $"{Count - Most} faults more", Expected = "a plan file", Hint = "mend those above first" }];
+            : [.. ordered, ordered[^1] with { Found = $"{Count - Most} faults more", Expected = whole, Hint = "mend those above first" }];
     }
 }

@@ -7,65 +7,60 @@ namespace Arraywright.Files.Weather;
 /// <remarks>Tolerates what real files do: missing-value codes, a leap day, records within the hour, months of different years, either line end.</remarks>
 public static class EpwReader
 {
-    private const int HeaderLines = 8;
     private const int LastField = 21;
 
     /// <summary>The weather in the text of a file.</summary>
     /// <param name="text">The whole file.</param>
     /// <param name="file">Its name, for faults.</param>
-    public static WeatherReading Read(string text, string file)
+    /// <param name="planPlace">The plan's place, which the file must be near; null where there is no plan.</param>
+    public static WeatherReading Read(string text, string file, Place? planPlace = null)
     {
-        List<Fault> headerFaults = [];
-        ReadOnlySpan<char> rest = text;
-        (WeatherPlace place, double utcOffsetH, string name)? location = null;
-        int perHour = 1;
-        int line = 0;
-        while (line < HeaderLines && !rest.IsEmpty)
+        List<Fault> faults = [];
+        LineReader lines = new(text);
+        (WeatherPlace Place, double UtcOffsetH, string Name)? location = null;
+        int placeLine = 1;
+        int told = 1;
+        while (lines.Next() && !BeginsWithYear(lines.Current))
         {
-            ReadOnlySpan<char> header = NextLine(ref rest);
-            line++;
+            ReadOnlySpan<char> header = lines.Current.Trim();
             if (header.StartsWith("LOCATION", StringComparison.OrdinalIgnoreCase))
             {
-                location = Location(header, file, line, headerFaults);
+                (location, placeLine) = (Location(header, file, lines.Line, faults), lines.Line);
             }
             else if (header.StartsWith("DATA PERIODS", StringComparison.OrdinalIgnoreCase))
             {
-                perHour = PerHour(header);
-                break;
+                told = PerHour(header);
             }
         }
 
         if (location is not { } found)
         {
-            headerFaults.Add(new Fault(file, 1, 1, "no line LOCATION", "LOCATION, then city, state, country, source, number, latitude, longitude, time zone, elevation"));
-            return WeatherReading.Refused(headerFaults);
+            faults.Add(new Fault(file, 1, 1, "no line LOCATION", "LOCATION, then city, state, country, source, number, latitude, longitude, time zone, elevation"));
         }
-
-        if (headerFaults.Count > 0)
+        else if (faults.Count == 0)
         {
-            return WeatherReading.Refused(headerFaults);
-        }
-
-        RawWeather raw = new(file, found.place, found.utcOffsetH, 1.0 / perHour, $"hourly weather file {file}, {found.name}");
-        while (!rest.IsEmpty && !raw.IsFull)
-        {
-            ReadOnlySpan<char> row = NextLine(ref rest).Trim();
-            line++;
-            if (!row.IsEmpty)
+            int perHour = told == 1 && RowsOfHour(lines) is > 1 and <= 60 and int seen && 60 % seen == 0 ? seen : told;
+            RawWeather raw = new(file, found.Place, found.UtcOffsetH, 60 / perHour, $"weather file {file}, {found.Name}") { PlaceLine = placeLine, PlannedAt = planPlace };
+            if (perHour != told)
             {
-                AddRow(raw, row, line, perHour);
+                raw.Tell($"The header tells of {told} rows an hour; there are {perHour}, and so they were read.");
             }
+
+            AddRows(raw, lines, perHour);
+            return raw.Finished();
         }
 
-        return raw.Finished();
+        return WeatherReading.Refused(faults);
     }
 
+    /// <summary>Place and zone are the last four fields: names of cities have commas of their own.</summary>
     private static (WeatherPlace Place, double UtcOffsetH, string Name)? Location(ReadOnlySpan<char> header, string file, int line, List<Fault> faults)
     {
-        string[] fields = header.ToString().Split(',');
+        string[] fields = header.TrimEnd(", \t").ToString().Split(',');
+        int first = Math.Max(6, fields.Length - 4);
         double Number(int field, string what, double low, double high)
         {
-            string text = field < fields.Length ? fields[field].Trim() : "";
+            string text = first + field < fields.Length ? fields[first + field].Trim() : "";
             if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value >= low && value <= high)
             {
                 return value;
@@ -75,14 +70,56 @@ public static class EpwReader
             return 0;
         }
 
-        WeatherPlace place = new(Number(6, "latitude", -90, 90), Number(7, "longitude", -180, 180), Number(9, "elevation", -500, 9000));
-        return (place, Number(8, "time zone", -12, 14), string.Join(", ", fields.Skip(1).Take(3).Select(field => field.Trim()).Where(field => field.Length > 1)));
+        WeatherPlace place = new(Number(0, "latitude", -90, 90), Number(1, "longitude", -180, 180), Number(3, "elevation", -500, 9000));
+        return (place, Number(2, "time zone", -12, 14), string.Join(", ", fields.Skip(1).Take(3).Select(field => field.Trim()).Where(field => field.Length > 1)));
     }
 
     private static int PerHour(ReadOnlySpan<char> header)
     {
         string[] fields = header.ToString().Split(',');
         return fields.Length > 2 && int.TryParse(fields[2].Trim(), CultureInfo.InvariantCulture, out int count) && count is > 0 and <= 60 && 60 % count == 0 ? count : 1;
+    }
+
+    /// <summary>Whether a line is a row and no header: headers have more or fewer lines than eight in some files.</summary>
+    private static bool BeginsWithYear(ReadOnlySpan<char> line)
+    {
+        line = line.TrimStart(' ');
+        int comma = line.IndexOf(',');
+        return comma is >= 1 and <= 4 && !line[..comma].ContainsAnyExceptInRange('0', '9');
+    }
+
+    /// <summary>How many rows from here on share year, month, day and hour, each with another minute.</summary>
+    private static int RowsOfHour(LineReader lines)
+    {
+        (string hour, string minute) = Time(lines.Current);
+        int count = 1;
+        while (count <= 60 && lines.Next() && Time(lines.Current) is var next && next.Hour == hour && next.Minute != minute)
+        {
+            minute = next.Minute;
+            count++;
+        }
+
+        return count;
+
+        static (string Hour, string Minute) Time(ReadOnlySpan<char> row)
+        {
+            string[] fields = row.ToString().Split(',', 6);
+            return fields.Length > 5 ? (string.Join(',', fields, 0, 4), fields[4]) : ("", "");
+        }
+    }
+
+    /// <summary>Adds the row that the reader is at, and all after it. Old systems end a file with the character 26.</summary>
+    private static void AddRows(RawWeather raw, LineReader lines, int perHour)
+    {
+        do
+        {
+            ReadOnlySpan<char> row = lines.Current.Trim().TrimEnd('\u001A');
+            if (!row.IsEmpty)
+            {
+                AddRow(raw, row, lines.Line, perHour);
+            }
+        }
+        while (lines.Next() && !raw.IsFull);
     }
 
     private static void AddRow(RawWeather raw, ReadOnlySpan<char> row, int line, int perHour)
@@ -105,8 +142,9 @@ public static class EpwReader
 
         double minutes = perHour == 1 || minute == 0 ? 60 : minute;
         DateTime ends = new DateTime(year, month, day, 0, 0, 0, DateTimeKind.Unspecified).AddHours(hour - 1).AddMinutes(minutes);
-        if (!Number(row[fields[6]], 99.9, out double? air) || !Number(row[fields[13]], 9999, out double? global) || !Number(row[fields[14]], 9999, out double? beam)
-            || !Number(row[fields[15]], 9999, out double? diffuse) || !Number(row[fields[21]], 999, out double? wind))
+        if (!Number(row[fields[6]], 99.9, 101, out double? air) || !Number(row[fields[13]], 9999, double.MaxValue, out double? global)
+            || !Number(row[fields[14]], 9999, double.MaxValue, out double? beam) || !Number(row[fields[15]], 9999, double.MaxValue, out double? diffuse)
+            || !Number(row[fields[21]], 999, double.MaxValue, out double? wind))
         {
             raw.Refuse(line, 1, "a field that is no number", "numbers for temperature (7), irradiance (14, 15, 16) and wind (22)");
             return;
@@ -117,22 +155,11 @@ public static class EpwReader
 
     private static bool Whole(ReadOnlySpan<char> text, out int value) => int.TryParse(text.Trim(), NumberStyles.Integer, CultureInfo.InvariantCulture, out value);
 
-    /// <summary>A figure; null from the code on that stands for missing.</summary>
-    private static bool Number(ReadOnlySpan<char> text, double missingFrom, out double? value)
+    /// <summary>A figure; null where it stands for missing: the format's code, or −999 and its like. Air above its code is in kelvin, and kept, to be told of.</summary>
+    private static bool Number(ReadOnlySpan<char> text, double missingFrom, double missingTo, out double? value)
     {
         bool isNumber = double.TryParse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number);
-        value = isNumber && number < missingFrom ? number : null;
-
-        // A temperature in kelvin is above the code for missing too: it is kept, to be told of.
-        value ??= isNumber && missingFrom == 99.9 && number > missingFrom + 1 ? number : null;
+        value = !isNumber || RawWeather.IsFill(number) || (number >= missingFrom && number <= missingTo) ? null : number;
         return isNumber;
-    }
-
-    private static ReadOnlySpan<char> NextLine(ref ReadOnlySpan<char> rest)
-    {
-        int end = rest.IndexOf('\n');
-        ReadOnlySpan<char> line = end < 0 ? rest : rest[..end];
-        rest = end < 0 ? [] : rest[(end + 1)..];
-        return line.TrimEnd('\r').TrimStart('\uFEFF');
     }
 }

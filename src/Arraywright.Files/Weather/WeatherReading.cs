@@ -9,3 +9,9 @@ public sealed record WeatherReading(WeatherYear? Year, IReadOnlyList<Fault> Faul
 {
     internal static WeatherReading Refused(IReadOnlyList<Fault> faults) => new(null, faults);
 }
+
+/// <summary>A mean climate read, or every fault that keeps it from being used.</summary>
+/// <param name="Climate">The months; null when there are faults.</param>
+/// <param name="Place">Where.</param>
+/// <param name="Faults">What is wrong; empty when there is a climate.</param>
+public sealed record ClimateReading(MonthlyClimate? Climate, WeatherPlace Place, IReadOnlyList<Fault> Faults);

@@ -14,6 +14,10 @@ public sealed record DesignTemperatures
     /// </remarks>
     public const double BelowColdestMonthK = 18;
 
+    /// <summary>From the coldest hour of a weather file down to the coldest credible air, K.</summary>
+    /// <remarks>Our own figure: a typical year holds no record. Twice the 3.3 K by which the coldest hours of typical years spread, rounded up. Assumed: no published rule.</remarks>
+    public const double BelowWeatherFileK = 7;
+
     /// <summary>From the mean daily maximum of the hottest month up to the hottest credible air, K.</summary>
     /// <remarks>Our own figure: in seven typical years from Alaska to Hawaii the hottest hour lies 6.5 K above that mean; twice the spread of 3.2 K on top.</remarks>
     public const double AboveHottestMonthK = 13;
@@ -33,9 +37,6 @@ public sealed record DesignTemperatures
     /// <summary>How high a place may lie whose plan does not say, m: higher than most people live. Our own figure.</summary>
     public const double UnknownHeightM = 2000;
 
-    private const double PolarColdestC = -60;
-    private const double PolarLatitudeDeg = 60;
-
     /// <summary>Coldest credible air, °C.</summary>
     public required double ColdestAirC { get; init; }
 
@@ -44,6 +45,18 @@ public sealed record DesignTemperatures
 
     /// <summary>How <see cref="ColdestAirC"/> was found, as a person would write it.</summary>
     public required string ColdWorking { get; init; }
+
+    /// <summary>Coldest credible air by the plan's weather file, °C; null without one.</summary>
+    public double? ColdestByFileC { get; init; }
+
+    /// <summary>Coldest credible air by the built-in climate, °C; null where it knows nothing.</summary>
+    public double? ColdestByClimateC { get; init; }
+
+    /// <summary>Coldest hour with any sun in the plan's weather file, °C; null without a file. Shown beside the design figure, which is colder.</summary>
+    public double? ColdestDaylightAirC { get; init; }
+
+    /// <summary>Coldest cell with any sun on it in that file, °C, by the hour's mean; null without a file.</summary>
+    public double? ColdestDaylightCellC { get; init; }
 
     /// <summary>Hottest credible air, °C.</summary>
     public required double HottestAirC { get; init; }
@@ -63,18 +76,18 @@ public sealed record DesignTemperatures
     /// <summary>What was filled in, cold first.</summary>
     public required ImmutableArray<Assumption> Assumptions { get; init; }
 
-    /// <summary>The climate's coldest air, °C, where the plan's own figure stands but lies more than <see cref="ColdDoubtK"/> above it, or at <see cref="UnknownHeightM"/> where the plan states no height; null otherwise.</summary>
+    /// <summary>The climate's coldest air, °C, or the weather file's, where the plan's own figure stands but lies more than <see cref="ColdDoubtK"/> above it, or above an hour of the file, or at <see cref="UnknownHeightM"/> where the plan states no height; null otherwise.</summary>
     public double? ClimateSuggestsColderC { get; init; }
 
     /// <summary>Under which condition it does, as the rest of a sentence; empty where it simply does.</summary>
     public string ClimateCondition { get; init; } = "";
 
-    /// <summary>The design temperatures of a plan: its own coldest figure first, then the built-in climate, then a figure on the safe side.</summary>
+    /// <summary>The design temperatures of a plan: its own coldest figure first, then the colder of its weather file and the built-in climate, then a figure on the safe side.</summary>
     public static DesignTemperatures For(Plan plan)
     {
         MonthlyClimate? climate = plan.Place is { } place ? WorldClimate.Of(place) : null;
-        Extreme cold = Coldest(plan.Place, climate);
-        Extreme hot = Hottest(climate);
+        var cold = ColdAir.Of(plan, climate);
+        (double AirC, string Working, Assumption Assumption) hot = Hottest(climate);
         ImmutableArray<double> cellsC = [.. new Ambient(1000, hot.AirC, CellTemperature.UsualWindMPerS).ByStock(plan).Select(seen => seen.CellC)];
         string cells = string.Join(", ", plan.Panels.Select((stock, i) => $"{stock.Panel.Name} + {cellsC[i] - hot.AirC:0} K = {Degrees.Text(cellsC[i])}"));
 
@@ -82,66 +95,30 @@ public sealed record DesignTemperatures
         {
             ColdestAirC = cold.AirC,
             ColdWorking = cold.Working,
+            ColdestByFileC = cold.ByFileC,
+            ColdestByClimateC = cold.ByClimateC,
+            ColdestDaylightAirC = plan.WeatherYear?.ColdestDaylightAirC,
             HottestAirC = hot.AirC,
             HottestCellByStockC = cellsC,
             HotWorking = $"{hot.Working}; cells in 1000 W/m² and 1 m/s of wind: {cells}",
-            Assumptions = [.. new[] { cold.Assumption, hot.Assumption }.OfType<Assumption>()],
-            ClimateSuggestsColderC = cold.ClimateSuggestsC,
+            Assumptions = cold.Assumption is { } assumed ? [assumed, hot.Assumption] : [hot.Assumption],
+            ClimateSuggestsColderC = cold.SuggestsC,
             ClimateCondition = cold.Condition,
         };
     }
 
-    private static Extreme Coldest(Place? place, MonthlyClimate? climate)
-    {
-        const string Moves = "A morning 5 K colder raises open-circuit volts by 1.5 to 2 %. Better: write the coldest local record into the plan (coldest).";
-        (double AirC, string Working)? fromClimate = climate is null ? null : ColdestIn(climate.Coldest);
-
-        if (place?.ColdestC is { } ownC)
-        {
-            string working = $"coldest air {Degrees.Text(ownC, 1)}, the plan's own figure";
-            return fromClimate is var (climateC, climateWorking) && ownC > climateC + ColdDoubtK
-                ? new(ownC, working, new(ColdestAir, $"{Degrees.Text(ownC, 1)}, as the plan says", $"The built-in climate suggests it may be colder ({climateWorking}). {Moves}"), climateC)
-                : new(ownC, working, null);
-        }
-
-        if (fromClimate is var (airC, found))
-        {
-            if (place is { IsElevationAssumed: true } && WorldClimate.At(place.LatitudeDeg, place.LongitudeDeg, UnknownHeightM) is { } high)
-            {
-                double highC = Math.Min(airC, ColdestIn(high.Coldest).AirC);
-                string condition = $" if the place lies {UnknownHeightM:0} m high (state its elevation)";
-                return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate, at sea level: {found}. It suggests {Degrees.Text(highC)}{condition}. {Moves}"), highC, condition);
-            }
-
-            return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate: {found}. {Moves}"));
-        }
-
-        double unknownC = place is not null && Math.Abs(place.LatitudeDeg) > PolarLatitudeDeg ? PolarColdestC : UnknownColdestC;
-        string reason = place is null ? "the plan names no place" : "the built-in climate does not know this place";
-        return new(unknownC, $"coldest air {Degrees.Text(unknownC)}, assumed: {reason}", new(ColdestAir, Degrees.Text(unknownC), $"Taken on the safe side, as {reason}. {Moves}"));
-    }
-
-    /// <summary>Rounded down to a whole degree, to the safe side.</summary>
-    private static (double AirC, string Working) ColdestIn(ClimateMonth month)
-    {
-        double airC = Math.Floor(month.MeanDailyMinC - BelowColdestMonthK);
-        return (airC, $"{month.Name} mean {Degrees.Text(month.MeanAirC, 1)} - half the daily range {month.DailyRangeK / 2:0.0} K - {BelowColdestMonthK:0} K = {Degrees.Text(airC)}, rounded down");
-    }
-
-    private static Extreme Hottest(MonthlyClimate? climate)
+    private static (double AirC, string Working, Assumption Assumption) Hottest(MonthlyClimate? climate)
     {
         const string What = "hottest air temperature";
         const string Moves = "5 K hotter lowers volts by 1.5 to 2 %.";
         if (climate is null)
         {
-            return new(UnknownHottestC, $"hottest air {Degrees.Text(UnknownHottestC)}, assumed", new(What, Degrees.Text(UnknownHottestC), $"The climate of the place is not known. {Moves}"));
+            return (UnknownHottestC, $"hottest air {Degrees.Text(UnknownHottestC)}, assumed", new(What, Degrees.Text(UnknownHottestC), $"The climate of the place is not known. {Moves}"));
         }
 
         ClimateMonth month = climate.Hottest;
         double airC = Math.Ceiling(month.MeanDailyMaxC + AboveHottestMonthK);
         string working = $"{month.Name} mean {Degrees.Text(month.MeanAirC, 1)} + half the daily range {month.DailyRangeK / 2:0.0} K + {AboveHottestMonthK:0} K = {Degrees.Text(airC)}, rounded up";
-        return new(airC, working, new(What, Degrees.Text(airC), $"Built-in climate: {working}. {Moves}"));
+        return (airC, working, new(What, Degrees.Text(airC), $"Built-in climate: {working}. {Moves}"));
     }
-
-    private readonly record struct Extreme(double AirC, string Working, Assumption? Assumption, double? ClimateSuggestsC = null, string Condition = "");
 }

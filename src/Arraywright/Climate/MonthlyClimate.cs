@@ -34,7 +34,26 @@ public readonly record struct ClimateMonth(
 /// <summary>The mean weather of a place, month by month. Always twelve months, each figure finite.</summary>
 public sealed class MonthlyClimate
 {
-    internal MonthlyClimate(ImmutableArray<ClimateMonth> months) => Months = months;
+    /// <summary>The climate of twelve months.</summary>
+    /// <param name="months">January to December, each figure finite.</param>
+    /// <exception cref="ArgumentException">They are not that.</exception>
+    public MonthlyClimate(ImmutableArray<ClimateMonth> months)
+    {
+        if (months.IsDefault || months.Length != 12)
+        {
+            throw new ArgumentException("A climate has twelve months.", nameof(months));
+        }
+
+        foreach (ClimateMonth month in months)
+        {
+            if (!double.IsFinite(month.MeanAirC + month.DailyRangeK + month.SunshinePercent + month.HorizontalKWhPerM2Day))
+            {
+                throw new ArgumentException($"A figure of month {month.Month} is not finite.", nameof(months));
+            }
+        }
+
+        Months = months;
+    }
 
     /// <summary>January to December.</summary>
     public ImmutableArray<ClimateMonth> Months { get; }

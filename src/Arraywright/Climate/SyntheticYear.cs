@@ -22,8 +22,14 @@ public static class SyntheticYear
     /// <summary>The clearest day or hour against the clear sky of usual air: on some days the air is cleaner. Found by holding the year against seven real ones; see the reference tests.</summary>
     private const double ClearestOverUsual = 1.10;
 
+    /// <summary>What a year of the built-in climate rests on.</summary>
+    private const string BuiltIn = "a year made from the built-in climate (means of 1961 to 1990; irradiation of the year within 6 % at 95 of 100 places); a weather file of the place would be better";
+
     /// <summary>The year of a place with a given climate.</summary>
-    public static WeatherYear Of(MonthlyClimate climate, Place place)
+    /// <param name="climate">The climate.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="source">What the climate rests on, in one sentence; null for the built-in one.</param>
+    public static WeatherYear Of(MonthlyClimate climate, Place place, string? source = null)
     {
         var random = new Random(Seed(place));
         double utcOffsetH = Math.Round(place.LongitudeDeg / 15);
@@ -64,7 +70,7 @@ public static class SyntheticYear
             steps.MoveToImmutable(),
             1,
             utcOffsetH,
-            "a year made from the built-in climate (means of 1961 to 1990; irradiation of the year within 6 % at 95 of 100 places); a weather file of the place would be better",
+            source ?? BuiltIn,
             []);
     }
 

@@ -53,6 +53,19 @@ public sealed class WeatherYear
     /// <summary>What was mended on the way.</summary>
     public ImmutableArray<string> Repairs { get; }
 
+    /// <summary>The same as a result lists it.</summary>
+    public IEnumerable<Assumption> Assumptions => Repairs.Select(static repair => new Assumption(
+        "weather file", repair.TrimEnd('.'), "Mended by a stated rule, or pointed out and taken as it stands; energies move with it. Another file of the place would settle it."));
+
+    /// <summary>Coldest air that the source knows of, over more years than are here, °C; null where it knows no more.</summary>
+    public double? ColdestKnownC { get; init; }
+
+    /// <summary>Coldest step, or colder where the source knows of colder years, °C.</summary>
+    public double ColdestAirC => Math.Min(ColdestKnownC ?? double.PositiveInfinity, Steps.Min(static step => step.AirC));
+
+    /// <summary>Coldest step with any sun, °C; null where there is none.</summary>
+    public double? ColdestDaylightAirC => Steps.Where(static step => step.GlobalWPerM2 > 0).Min(static step => (double?)step.AirC);
+
     /// <summary>Sun on the flat over the whole, kWh/m².</summary>
     public double GlobalKWhPerM2
     {

@@ -31,6 +31,12 @@ internal sealed class PlanPhysics
 
     public DesignTemperatures Temperatures { get; }
 
+    /// <summary>Voltages in the weather of the plan's file; null without one. Worked out when first asked for.</summary>
+    public WeatherVolts? Weather => field ??= Plan.WeatherYear is { } weather ? new WeatherVolts(this, weather) : null;
+
+    /// <summary>Open-circuit voltage of one unshaded panel, V.</summary>
+    public double OpenCircuitV(string panel, Conditions conditions) => DiodeCurve.OpenCircuitV(_models[_index[panel]].At(conditions));
+
     /// <summary>The extremes as the rules take them.</summary>
     public CellExtremes Extremes => new(
         Plan.Place?.ColdestC is null
@@ -79,7 +85,7 @@ internal sealed class PlanPhysics
 
     /// <summary>What the rules may ask of the circuit: unshaded, so that a limit never rests on shade; maximum power without copper, so that parts and whole compare.</summary>
     public ArrayPhysics ForRules(Wiring wiring, DcInput input) => new(
-        (panel, conditions) => DiodeCurve.OpenCircuitV(_models[_index[panel]].At(conditions)),
+        OpenCircuitV,
         (part, conditions) =>
         {
             CurvePoint top = new Circuit(CircuitTree.Of(part, name => Unshaded(name, conditions), WireResistances.None)).MaximumPower();

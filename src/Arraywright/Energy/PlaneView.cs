@@ -5,6 +5,9 @@ namespace Arraywright.Energy;
 /// <summary>A plane with what it sees of sky and ground: what stays the same through the year is worked out once.</summary>
 internal sealed class PlaneView
 {
+    /// <summary>No step's mean is brighter, W/m²; the sky models may say so of light that does not fit its sun, such as much light from a sun just rising.</summary>
+    public const double MostWPerM2 = 1500;
+
     private readonly Mount _mount;
     private readonly SunOptions _options;
     private readonly double _skyFraction;
@@ -38,6 +41,7 @@ internal sealed class PlaneView
             + (plane.SkyWPerM2 * _skyFraction)
             + (plane.HorizonWPerM2 * _horizonFraction)
             + (plane.GroundWPerM2 * _groundFraction);
-        return (plane.TotalWPerM2, Math.Max(0, useful) * (1 - _options.SoilingFraction));
+        double credible = plane.TotalWPerM2 > MostWPerM2 ? MostWPerM2 / plane.TotalWPerM2 : 1;
+        return (plane.TotalWPerM2 * credible, Math.Max(0, useful) * credible * (1 - _options.SoilingFraction));
     }
 }

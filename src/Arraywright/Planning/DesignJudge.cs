@@ -83,6 +83,7 @@ internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions
             Wiring = WiringText.Canonical(wiring),
             VocStcV = LabelSums.OpenCircuitV(wiring, physics.Stock),
             VocColdV = ColdVoltage.Of(context),
+            VocWeather = physics.Weather?.Of(wiring),
             IscStcA = labelA,
             IscDesignA = 1.25 * labelA,
             Conditions = physics.Of(wiring.Panels.First(), seen),

@@ -157,6 +157,7 @@ public static class Planner
             .. Physics.Plan.Assumed,
             .. Physics.Temperatures.Assumptions,
             .. Ranking.Ranking.Assumptions,
+            .. Exact is null ? Physics.Plan.WeatherYear?.Assumptions ?? [] : [],
             .. ShownConditions(),
             .. Physics.Fits.Where(fit => !fit.Fit.Physical).Select(fit => new Assumption($"circuit model of {fit.Panel.Name}", "nearest to the label", fit.Fit.Note)),
         ];
@@ -166,6 +167,7 @@ public static class Planner
             Plan = Physics.Plan,
             Designs = designs,
             Search = search,
+            Temperatures = Physics.Temperatures with { ColdestDaylightCellC = Physics.Weather?.ColdestCellC },
             Assumed = Assumed,
             Cautions = Cautions.Usual,
         };

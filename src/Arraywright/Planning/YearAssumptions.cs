@@ -38,9 +38,9 @@ internal static class YearAssumptions
             yield return new Assumption("minutes within an hour", "clear or clouded, the hour's mean kept", "Shows what a limit cuts off bright minutes of a mixed hour; without it the clipped share comes out too small.");
         }
 
-        foreach (string repair in weather.Repairs)
+        foreach (Assumption assumption in weather.Assumptions)
         {
-            yield return new Assumption("weather file mended", repair, "A few hours of a year move it little.");
+            yield return assumption;
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Gear;
 
 namespace Arraywright.Tests.Climate;
@@ -25,6 +26,19 @@ internal static class ClimatePlans
         Assumed = [],
         Doubts = [],
     };
+
+    /// <summary>Two hours of a night and, where it is given, one of a morning.</summary>
+    public static WeatherYear Cold(double nightC, double? morningC, double elevationM = 340) => new(
+        new WeatherPlace(33.43, -112, elevationM),
+        [
+            new WeatherStep(new DateTime(2021, 1, 5, 4, 0, 0), 0, 0, 0, nightC + 1, 1),
+            new WeatherStep(new DateTime(2021, 1, 5, 5, 0, 0), 0, 0, 0, nightC, 1),
+            .. morningC is { } airC ? [new WeatherStep(new DateTime(2021, 1, 5, 9, 0, 0), 100, 300, 50, airC, 1)] : Array.Empty<WeatherStep>(),
+        ],
+        1,
+        -7,
+        "made up for tests",
+        []);
 
     public static PanelStock Stock(string name, double? noctC = null, MountKind? kind = null, Shade? shade = null) =>
         new(Panel(name, noctC), 2, shade ?? Shade.None, kind is { } own ? new Mount(0, 180, own) : null);

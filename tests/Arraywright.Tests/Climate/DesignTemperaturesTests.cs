@@ -65,6 +65,58 @@ public class DesignTemperaturesTests
     public void A_height_left_out_matters_not_where_the_plan_states_its_coldest() =>
         Assert.Null(DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -14) with { ElevationM = 0, IsElevationAssumed = true })).ClimateSuggestsColderC);
 
+    /// <summary>Phoenix by the climate is −16 °C (above). By hand: −12.3 − 7 = −19.3, so −20; −3.3 − 7 = −10.3, so −11, which the climate's −16 undercuts.</summary>
+    [Theory]
+    [InlineData(-12.3, -10.1, -20, "Weather file: coldest hour -12.3 °C (with any sun -10.1 °C) - 7 K = -20 °C, rounded down; warmer by the built-in climate: January mean")]
+    [InlineData(-3.3, -1.1, -16, "Built-in climate: January mean 9.7 °C - half the daily range 7.4 K - 18 K = -16 °C, rounded down; warmer by the weather file: coldest hour -3.3 °C")]
+    public void The_colder_of_weather_file_and_climate_is_taken_and_both_are_shown(double fileC, double daylightC, double designC, string says)
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix()) with { WeatherYear = ClimatePlans.Cold(fileC, daylightC) });
+
+        Assert.Equal(designC, design.ColdestAirC);
+        Assert.Equal(daylightC, design.ColdestDaylightAirC);
+        Assert.StartsWith(says, Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_s_own_coldest_stands_before_a_weather_file_that_is_far_colder_and_is_pointed_out()
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -10)) with { WeatherYear = ClimatePlans.Cold(-25, null) });
+
+        Assert.Equal(-10, design.ColdestAirC);
+        Assert.Equal(-32, design.ClimateSuggestsColderC);
+        Assert.Contains("The weather file suggests", design.Assumptions[0].Why, StringComparison.Ordinal);
+    }
+
+    /// <summary>By hand: −8 − 7 = −15, so 8 K under it is −7, and −9 is within; but an hour of −10 °C has been: −10 − 7 = −17, and the climate says −16.</summary>
+    [Theory]
+    [InlineData(-8, -9, null)]
+    [InlineData(-10, -9, -17.0)]
+    public void A_plan_s_own_coldest_is_doubted_where_an_hour_of_the_file_was_colder(double fileC, double ownC, double? suggestedC)
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(ownC)) with { WeatherYear = ClimatePlans.Cold(fileC, null) });
+
+        Assert.Equal((ownC, suggestedC), (design.ColdestAirC, design.ClimateSuggestsColderC));
+        Assert.Equal((Math.Floor(fileC - 7), -16), (design.ColdestByFileC, design.ColdestByClimateC));
+        Assert.Contains("by the", design.Assumptions[0].Why, StringComparison.Ordinal);
+    }
+
+    /// <summary>ISO 2533: 6.5 K a kilometre. By hand: −10 − 7 − 6.5 = −23.5, so −24. A plan that lies lower is not made warmer, nor one of unknown height colder.</summary>
+    [Theory]
+    [InlineData(1340, false, -24)]
+    [InlineData(100, false, -17)]
+    [InlineData(1340, true, -17)]
+    public void A_place_above_the_weather_file_is_taken_colder(double elevationM, bool isAssumed, double byFileC) =>
+        Assert.Equal(byFileC, DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix() with { ElevationM = elevationM, IsElevationAssumed = isAssumed }) with { WeatherYear = ClimatePlans.Cold(-10, null) }).ColdestByFileC);
+
+    [Fact]
+    public void At_sea_the_weather_file_stands_alone()
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(new Place(40, -45, 0, null, "ship.csv")) with { WeatherYear = ClimatePlans.Cold(4, 6, 0) });
+
+        Assert.Equal(-3, design.ColdestAirC);
+    }
+
     [Fact]
     public void Without_a_place_the_coldest_is_assumed_openly()
     {
