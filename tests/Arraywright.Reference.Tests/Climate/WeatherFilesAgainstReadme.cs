@@ -26,19 +26,18 @@ public sealed class WeatherFilesAgainstReadme
     }
 
     /// <summary>
-    /// The method that makes hours of monthly means, fed with each file's own monthly means: what it does to a tilted plane facing south. As found in 2026-11:
-    /// yearly tilted irradiation and the same weighted by cell temperature are within 2 %; the share of energy above 800 W/m² is within 2 points at four of
-    /// seven places, 3 at two, and 8 points too high under the trade-wind clouds of Honolulu (wanted: 2 everywhere).
+    /// The method that makes hours of monthly means, fed with each file's own monthly means, on a plane facing south: yearly tilted irradiation and output
+    /// within 5 %, share of energy above 800 W/m² within 2 points (issue 3). As found in 2026-11: within 2.5 %, 2 % and 1.7 points.
     /// </summary>
     [Theory]
-    [InlineData("USA_AK_Anchorage", 0.035)]
-    [InlineData("USA_VT_Burlington", 0.02)]
-    [InlineData("USA_IL_Chicago", 0.02)]
-    [InlineData("USA_CO_Denver", 0.025)]
-    [InlineData("USA_CA_Los", 0.02)]
-    [InlineData("USA_AZ_Tucson", 0.02)]
-    [InlineData("USA_HI_Honolulu", 0.085)]
-    public void Hours_made_from_monthly_means_do_what_the_real_hours_do(string name, double strongWithin)
+    [InlineData("USA_AK_Anchorage")]
+    [InlineData("USA_VT_Burlington")]
+    [InlineData("USA_IL_Chicago")]
+    [InlineData("USA_CO_Denver")]
+    [InlineData("USA_CA_Los")]
+    [InlineData("USA_AZ_Tucson")]
+    [InlineData("USA_HI_Honolulu")]
+    public void Hours_made_from_monthly_means_do_what_the_real_hours_do(string name)
     {
         WeatherYear real = Load(name);
         Place place = new(real.Place.LatitudeDeg, real.Place.LongitudeDeg, real.Place.ElevationM, null, null);
@@ -47,10 +46,10 @@ public sealed class WeatherFilesAgainstReadme
         (double realKWh, double realOutput, double realStrong) = Sums(real, mount);
         (double madeKWh, double madeOutput, double madeStrong) = Sums(made, mount);
         TestContext.Current.TestOutputHelper?.WriteLine($"{name}: tilted {(madeKWh / realKWh) - 1:P1}, cell-weighted {(madeOutput / realOutput) - 1:P1}, above 800 W/m2 {realStrong:P1} real, {madeStrong:P1} made");
-        Assert.Equal(real.GlobalKWhPerM2, made.GlobalKWhPerM2, 0.005 * real.GlobalKWhPerM2);
+        Assert.Equal(real.GlobalKWhPerM2, made.GlobalKWhPerM2, 0.0005 * real.GlobalKWhPerM2);
         Assert.InRange(madeKWh / realKWh, 0.95, 1.05);
         Assert.InRange(madeOutput / realOutput, 0.95, 1.05);
-        Assert.InRange(madeStrong - realStrong, -strongWithin, strongWithin);
+        Assert.InRange(madeStrong - realStrong, -0.02, 0.02);
     }
 
     /// <summary>
@@ -78,6 +77,65 @@ public sealed class WeatherFilesAgainstReadme
 
     private static double[] Clearness(WeatherYear year) =>
         [.. year.Steps.Chunk(24).Select((hours, day) => hours.Sum(hour => hour.GlobalWPerM2) / 1000 / ExtraterrestrialDay.HorizontalKWhPerM2(year.Place.LatitudeDeg, day + 1))];
+
+    /// <summary>The same on the flat. As found in 2026-11: within 1.4 points, but 2.4 too few at Los Angeles, whose dull mornings turn into cloudless afternoons.</summary>
+    [Theory]
+    [InlineData("USA_AK_Anchorage", 0.02)]
+    [InlineData("USA_VT_Burlington", 0.02)]
+    [InlineData("USA_IL_Chicago", 0.02)]
+    [InlineData("USA_CO_Denver", 0.02)]
+    [InlineData("USA_CA_Los", 0.025)]
+    [InlineData("USA_AZ_Tucson", 0.02)]
+    [InlineData("USA_HI_Honolulu", 0.02)]
+    public void Strong_sun_on_the_flat_is_as_frequent_as_it_is(string name, double within)
+    {
+        WeatherYear real = Load(name);
+        Place place = new(real.Place.LatitudeDeg, real.Place.LongitudeDeg, real.Place.ElevationM, null, null);
+        Assert.InRange(StrongOnTheFlat(SyntheticYear.Of(Means(real), place)) - StrongOnTheFlat(real), -within, within);
+    }
+
+    /// <summary>
+    /// A fault of one file, so that nobody mends the reader or the sky for it: in Honolulu the sun of the nine months taken from years before 1991 stands an hour early.
+    /// Global = beam · sine of elevation + diffuse holds there only with the sun an hour later; in all other months and files with the sun as it is.
+    /// What faces east or west is a few % off in that file; what faces south hardly.
+    /// </summary>
+    [Theory]
+    [InlineData("USA_HI_Honolulu", 9)]
+    [InlineData("USA_AK_Anchorage", 0)]
+    [InlineData("USA_VT_Burlington", 0)]
+    [InlineData("USA_IL_Chicago", 0)]
+    [InlineData("USA_CO_Denver", 0)]
+    [InlineData("USA_CA_Los", 0)]
+    [InlineData("USA_AZ_Tucson", 0)]
+    public void Months_whose_sun_stands_an_hour_early_are_known(string name, int months)
+    {
+        WeatherYear real = Load(name);
+        int early = 0;
+        foreach (IGrouping<int, WeatherStep> month in real.Steps.GroupBy(step => step.Ends.AddHours(-0.5).Month))
+        {
+            bool isEarly = Misfit(real, month, 1) < 0.25 * Misfit(real, month, 0);
+            Assert.True(isEarly || Misfit(real, month, 0) < 15);
+            Assert.True(!isEarly || month.All(step => step.Ends.AddHours(-0.5).Year < 1991));
+            early += isEarly ? 1 : 0;
+        }
+
+        Assert.Equal(months, early);
+    }
+
+    /// <summary>Root mean square of beam · sine of elevation + diffuse − global with the sun so many hours later, W/m².</summary>
+    private static double Misfit(WeatherYear year, IEnumerable<WeatherStep> steps, double laterH)
+    {
+        SunPath path = new(Site.Of(year.Place.LatitudeDeg, year.Place.LongitudeDeg, year.Place.ElevationM));
+        return Math.Sqrt(steps.Where(step => step.BeamNormalWPerM2 > 150).Average(step =>
+        {
+            SunPosition sun = path.At(SunClock.JulianDay(step.Ends.AddHours(laterH - 0.5)) - (year.UtcOffsetH / 24));
+            double misfit = (step.BeamNormalWPerM2 * Math.Sin(sun.ElevationDeg * Math.PI / 180)) + step.DiffuseWPerM2 - step.GlobalWPerM2;
+            return misfit * misfit;
+        }));
+    }
+
+    private static double StrongOnTheFlat(WeatherYear year) =>
+        year.Steps.Where(step => step.GlobalWPerM2 > 800).Sum(step => step.GlobalWPerM2) / year.Steps.Sum(step => step.GlobalWPerM2);
 
     private static (double KWh, double Output, double StrongShare) Sums(WeatherYear year, Mount mount)
     {
