@@ -83,6 +83,11 @@ public static class PlanSchema
                 json.WriteEndArray();
                 WriteExample(json, key);
                 break;
+            case DaysKey:
+                json.WriteString("type", "string");
+                json.WriteString("pattern", "^([0-9]{4}-)?[01][0-9]-[0-3][0-9]( *\\.\\. *([0-9]{4}-)?[01][0-9]-[0-3][0-9])?$");
+                WriteExample(json, key);
+                break;
             case SharesKey:
                 WriteShares(json, 1, SharesKey.Most);
                 break;

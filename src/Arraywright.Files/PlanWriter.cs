@@ -17,6 +17,7 @@ public static class PlanWriter
         YamlLines lines = new();
         lines.Add(RootKeys.Plan, YamlLines.Quote(plan.Name));
         lines.Add(RootKeys.Goal, assumed.Contains(Defaults.GoalName) ? null : RootKeys.Goal.Options[(int)plan.Goal]);
+        lines.Add(RootKeys.Date, plan.Dates?.ToString());
         WritePlace(lines, plan.Place, assumed);
         WriteMount(lines, plan.Mount, assumed);
         lines.Add(RootKeys.Sky, plan.Sky is { } sky ? RootKeys.Sky.Options[(int)sky] : null);

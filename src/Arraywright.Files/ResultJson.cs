@@ -36,6 +36,14 @@ public static class ResultJson
             json.Figure("bound", search.BoundW);
             json.Figure("gap_percent", search.GapPercent);
             json.WriteBoolean("proved", search.Proved);
+            if (search.Exact is { } exact)
+            {
+                json.WriteNumber("moments", exact.Moments);
+                json.Figure("moments_gap_percent", exact.MomentsGapPercent);
+                json.WriteNumber("resolved", exact.Resolved);
+                json.Figure("disagreement_percent", exact.DisagreementPercent);
+            }
+
             json.Figure("seconds", seconds);
             json.WriteEndObject();
         }

@@ -67,7 +67,7 @@ public sealed record Design
     /// <summary>What the search ranks by: weighted mean power into the inputs, W.</summary>
     public required double ObjectiveW { get; init; }
 
-    /// <summary>Energy into the inputs in a year, kWh; null when the place is not known.</summary>
+    /// <summary>Energy into the inputs in a year, or in the days of the goal, kWh; null when the place is not known.</summary>
     public required double? EnergyKWh { get; init; }
 
     /// <summary>Power into the inputs under the stated (or standard) conditions, W.</summary>

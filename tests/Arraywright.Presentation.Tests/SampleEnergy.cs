@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical;
 using Arraywright.Energy;
-using Arraywright.Sky;
 using Arraywright.Planning;
+using Arraywright.Sky;
 
 namespace Arraywright.Presentation.Tests;
 

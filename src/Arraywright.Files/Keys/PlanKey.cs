@@ -93,6 +93,14 @@ internal sealed record HourKey(string Name, string Example, string About) : Plan
     protected override string ExpectedKind => "an hour of the day from 0:00 to 24:00";
 }
 
+/// <summary>A day of the year, or days from one to another.</summary>
+internal sealed record DaysKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+{
+    public override string Expected => "a day such as \"06-21\", month and day, or days such as \"05-01..05-14\"";
+
+    protected override string ExpectedKind => "a day";
+}
+
 /// <summary>Shade: a share, a list of hours, or a share for each group of cells.</summary>
 internal sealed record ShadeKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
 {

@@ -12,6 +12,8 @@ internal static class RootKeys
         Otherwise = "year when the place is known, else peak",
     };
 
+    public static readonly DaysKey Date = new("date", "06-21", "Day that the goal `day` is about, month and day, or the days of a trip such as 05-01..05-14.") { Otherwise = "the goal `day` is then ranked by the year" };
+
     public static readonly SectionKey Place = new("place", PlaceKeys.Section, "Where the panels stand.") { Otherwise = "unknown; then no year can be computed" };
 
     public static readonly SectionKey Mount = new("mount", MountKeys.Section, "How the panels face.") { Otherwise = "facing the equator on an open rack, tilted by the latitude" };
@@ -26,7 +28,7 @@ internal static class RootKeys
 
     public static readonly SectionKey Cable = new("cable", CableKeys.Section, "The copper between panels and inputs.") { Otherwise = "see its keys" };
 
-    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Place, Mount, Sky, Panels, Units, Inputs, Cable]);
+    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Date, Place, Mount, Sky, Panels, Units, Inputs, Cable]);
 
     /// <summary>Every section of the file with the words by which a reader finds it.</summary>
     public static readonly PlanSection[] All =

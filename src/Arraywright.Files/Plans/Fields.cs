@@ -158,6 +158,23 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>A day of the year, or days from one to another.</summary>
+    public DaySpan? Days(DaysKey key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (DaySpanText.TryRead(scalar.Text, out DaySpan days))
+        {
+            return days;
+        }
+
+        AddUnexpected(scalar, key, null);
+        return null;
+    }
+
     /// <summary>The index of the word chosen among the key's options.</summary>
     public int? Choice(ChoiceKey key)
     {

@@ -18,6 +18,7 @@ internal sealed class PlanBuilder(FaultList faults)
         string name = fields.Text(RootKeys.Plan) ?? TitleFrom(fileName);
         Place? place = PlaceReader.Read(fields, assumed);
         Goal goal = fields.Choice(RootKeys.Goal) is { } chosen ? (Goal)chosen : Defaults.Goal(fields.Has(RootKeys.Place), assumed);
+        DaySpan? dates = fields.Days(RootKeys.Date);
         Mount mount = MountReader.Read(fields, place, assumed);
         SkyModel? sky = fields.Choice(RootKeys.Sky) is { } spread ? (SkyModel)spread : null;
         Cable cable = CableReader.Read(fields, assumed);
@@ -32,6 +33,7 @@ internal sealed class PlanBuilder(FaultList faults)
         {
             Name = name,
             Goal = goal,
+            Dates = dates,
             Place = place,
             Mount = mount,
             Sky = sky,

@@ -1,6 +1,6 @@
 using Arraywright.Energy;
-using Arraywright.Presentation.Terminal;
 using Arraywright.Planning;
+using Arraywright.Presentation.Terminal;
 using OxyPlot;
 using OxyPlot.Axes;
 

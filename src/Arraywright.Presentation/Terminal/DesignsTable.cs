@@ -6,11 +6,15 @@ namespace Arraywright.Presentation.Terminal;
 public static class DesignsTable
 {
     /// <summary>Writes one entry a design: a row of figures, below it the wiring of each input.</summary>
-    public static void Write(TextWriter writer, IReadOnlyList<Design> designs, TerminalStyle style)
+    /// <param name="writer">Where the text goes.</param>
+    /// <param name="designs">The designs.</param>
+    /// <param name="dates">Days that their energies are of; null for a year.</param>
+    /// <param name="style">Width and colour.</param>
+    public static void Write(TextWriter writer, IReadOnlyList<Design> designs, DaySpan? dates, TerminalStyle style)
     {
         bool energy = designs.Any(design => design.EnergyKWh is not null);
         TextTable table = new(true, false, true, false);
-        table.Add(["", "", energy ? "a year" : "power", "chosen for"]);
+        table.Add(["", "", energy ? dates?.ToString() ?? "a year" : "power", "chosen for"]);
         foreach (Design design in designs)
         {
             string amount = energy

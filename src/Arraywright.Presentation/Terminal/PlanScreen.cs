@@ -129,7 +129,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         if (result.Designs.Length > 1)
         {
             Heading("What else would work, best first");
-            DesignsTable.Write(writer, result.Designs, style);
+            DesignsTable.Write(writer, result.Designs, result.Plan.Goal == Goal.Day ? result.Plan.Dates : null, style);
             writer.WriteLine();
         }
         else

@@ -5,6 +5,9 @@ namespace Arraywright.Presentation.Terminal;
 /// <summary>What the search looked at and what it may claim.</summary>
 public static class ProofSentence
 {
+    /// <summary>A difference under this is not told, %.</summary>
+    private const double LeastTold = 0.05;
+
     /// <summary>One or two sentences, claiming no more than was proved.</summary>
     /// <param name="search">What the search did.</param>
     /// <param name="designs">The designs shown, best first.</param>
@@ -20,8 +23,25 @@ public static class ProofSentence
         // A design that waits for an answer may earn more than the best of those that do not.
         string them = designs[0].Verdict == Level.Go && designs.Any(design => design.Verdict == Level.Ask) ? "those that need no answer" : "them";
         string looked = $"There are {Figures.Count(search.Considered)} wirings of {family}, of which {Figures.Count(search.Feasible)} break no hard limit.";
+        if (search.Exact is { } exact)
+        {
+            return $"{looked} {OnMoments(search.Proved, exact, them, best)}";
+        }
+
         return search.Proved
             ? $"{looked} Proved: none of {them} does better than {best}."
             : $"{looked} Not proved to the end: one of {them} might do better than {best}, but by no more than {Figures.Percent(search.GapPercent)}.";
+    }
+
+    private static string OnMoments(bool proved, ExactComparison exact, string them, string best)
+    {
+        string searched = proved
+            ? $"Proved on {exact.Moments} weighted moments of the weather: none of {them} does better than {best}."
+            : $"On {exact.Moments} weighted moments of the weather not proved to the end: one of {them} might do better than {best} by up to {Figures.Percent(exact.MomentsGapPercent)}.";
+        string resolved = exact.Resolved == 1 ? "It was then solved again over every hour." : $"The best {exact.Resolved} were then solved again over every hour, and are ranked by that.";
+        string apart = exact.DisagreementPercent < LeastTold
+            ? ""
+            : $" There the moments flatter or slight a wiring by up to {Figures.Percent(exact.DisagreementPercent)} against another: one left behind might gain as much.";
+        return $"{searched} {resolved}{apart}";
     }
 }

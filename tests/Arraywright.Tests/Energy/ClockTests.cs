@@ -1,6 +1,6 @@
 using Arraywright.Energy;
-using Arraywright.Planning;
 using Arraywright.Gear;
+using Arraywright.Planning;
 
 namespace Arraywright.Tests.Energy;
 

@@ -1,7 +1,7 @@
 using Arraywright.Climate;
 using Arraywright.Energy;
-using Arraywright.Planning;
 using Arraywright.Gear;
+using Arraywright.Planning;
 using Arraywright.Sky;
 
 namespace Arraywright.Tests.Energy;

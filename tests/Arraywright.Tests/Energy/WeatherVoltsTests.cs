@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Tests.Climate;
-using Arraywright.Planning;
 
 namespace Arraywright.Tests.Energy;
 
