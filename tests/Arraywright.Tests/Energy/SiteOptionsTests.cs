@@ -32,7 +32,9 @@ public sealed class SiteOptionsTests
     {
         Assert.Equal(SunOptions.Default, SunOptions.Of(Silent) with { AlbedoFractions = SunOptions.Default.AlbedoFractions });
         Assert.Equal([0.2], SunOptions.Of(Silent).AlbedoFractions);
-        Assert.Equal(Site, Assumed(Silent).Where(Site.Contains));
+        Assert.Equal(Site[..3], Assumed(Silent).Where(Site.Contains));
+        PanelStock shaded = Silent.Panels[0] with { Shade = Shade.None with { Hours = [new ShadeHours(8, 10, 0.5)] } };
+        Assert.Equal(Site, Assumed(Silent with { Panels = [shaded] }).Where(Site.Contains));
     }
 
     [Fact]

@@ -1,0 +1,116 @@
+using Arraywright.Electrical;
+using Arraywright.Energy;
+using Arraywright.Gear;
+using Arraywright.Limits;
+using Arraywright.Planning;
+
+namespace Arraywright.Tests.Planning;
+
+/// <summary>The answer to a plan in terms of its year, or of its days.</summary>
+public sealed class YearRankingTests
+{
+    private static PanelStock Stock(string name, int count, double powerW, double openV, double shortA) => new(
+        PanelReader.Read(new PanelLabel { Name = name, PowerW = powerW, OpenCircuitV = openV, ShortCircuitA = shortA, MaximumPowerV = 0.82 * openV, MaximumPowerA = powerW / (0.82 * openV) }).Panel!,
+        count,
+        Shade.None,
+        null);
+
+    private static Plan Farm(Goal goal = Goal.Year, DaySpan? dates = null) => new()
+    {
+        Name = "farm",
+        Goal = goal,
+        Dates = dates,
+        Place = new Place(54.6, -3.1, 200, -14, null),
+        Mount = new Mount(40, 180, MountKind.OpenRack),
+        Panels = [Stock("a", 2, 120, 22.9, 6.72), Stock("b", 2, 100, 21.6, 6.1), Stock("c", 1, 60, 21, 3.8)],
+        Inputs = [new PlannedInput(new DcInput { Name = "store", MaxVoltageV = 60, MaxCurrent = new Limit(9, Evidence.Nothing), MaxPower = new Limit(320, Evidence.Nothing) }, null)],
+        Units = [],
+        Cable = new Cable(Sourced.Given(8.0), Sourced.Given(4.0), Sourced.Given(0.0), Sourced.Given(4.0), Sourced.Given(0.0005)),
+        Assumed = [],
+        Doubts = [],
+    };
+
+    private static PlanResult Answer(Plan plan) => Planner.Answer(plan, PlannerOptions.Default, null, CancellationToken.None);
+
+    private static Plan Stating(Plan plan, Design design) =>
+        plan with { Inputs = [.. plan.Inputs.Select((input, i) => input with { StatedWiring = design.Assignments[i].Wiring })] };
+
+    [Fact]
+    public void Every_design_has_the_energy_that_its_year_has()
+    {
+        Plan plan = Farm();
+        PlanResult result = Answer(plan);
+        Assert.True(result.Designs.Length > 2);
+        foreach (Design design in result.Designs)
+        {
+            Plan stated = Stating(plan, design);
+            YearResult year = YearStudy.Run(stated, YearStudy.BuiltIn(plan)!, EnergyOptions.Default, null, CancellationToken.None);
+            Assert.Equal(year.Energy.Total.DeliveredKWh, design.EnergyKWh!.Value, 1e-9 * design.EnergyKWh.Value);
+            Assert.Equal(design.EnergyKWh, Planner.Check(stated, PlannerOptions.Default).Designs[0].EnergyKWh);
+        }
+    }
+
+    [Fact]
+    public void The_bound_lies_above_every_design_that_may_be_connected_and_the_gap_says_how_far()
+    {
+        PlanResult result = Answer(Farm());
+        SearchReport search = result.Search!;
+        Assert.True(search.Proved);
+        Assert.All(result.Designs.Where(design => design.Verdict == Level.Go), design => Assert.True(design.ObjectiveW <= search.BoundW * (1 + 1e-12)));
+        Assert.Equal(100 * ((search.BoundW / result.Designs[0].ObjectiveW) - 1), search.GapPercent, 1e-9);
+        ExactComparison exact = search.Exact!.Value;
+        Assert.InRange(exact.DisagreementPercent, 0, search.GapPercent + 1e-9);
+        Assert.InRange(search.GapPercent, 0, 0.5);
+        Assert.Equal(24, exact.Moments);
+    }
+
+    /// <summary>Two routes: every wiring of one input and three unequal panels, solved over the whole year one by one.</summary>
+    [Fact]
+    public void No_wiring_of_the_family_passes_the_bound_in_the_exact_year()
+    {
+        Plan plan = Farm() with { Panels = [Stock("a", 1, 120, 22.9, 6.72), Stock("b", 1, 100, 21.6, 6.1), Stock("c", 1, 60, 21, 3.8)] };
+        PlanResult result = Answer(plan);
+        SunSeries series = SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Of(plan));
+        PlanPhysics physics = new(plan);
+        double boundKWh = result.Designs[0].EnergyKWh!.Value * (1 + (result.Search!.GapPercent / 100));
+        string[] all = ["a", "b", "c", "a + b", "a + c", "b + c", "a | b", "a | c", "b | c", "a | b | c", "(a + b) | c", "(a + c) | b", "(b + c) | a", "(a | b) + c", "(a | c) + b", "(b | c) + a"];
+        double best = 0;
+        foreach (string text in all)
+        {
+            Assert.True(WiringText.TryParse(text, out Wiring? wiring, out _));
+            double kWh = EnergyRun.Of(physics, [wiring], series, EnergyOptions.Default).Total.DeliveredKWh;
+            Assert.True(kWh <= boundKWh * (1 + 1e-9), text);
+            best = Math.Max(best, kWh);
+        }
+
+        Assert.Equal(best, result.Designs[0].EnergyKWh!.Value, 0.0006 * best);
+    }
+
+    [Fact]
+    public void A_plan_for_a_day_is_ranked_by_that_day()
+    {
+        Plan midsummer = Farm(Goal.Day, DaySpan.Of(6, 21));
+        Plan trip = Farm(Goal.Day, new DaySpan(12, 20, 1, 5));
+        double dayKWh = Answer(midsummer).Designs[0].EnergyKWh!.Value;
+        DayResult day = DayStudy.Run(Stating(midsummer, Answer(midsummer).Designs[0]), YearStudy.BuiltIn(midsummer)!, new DateOnly(2024, 6, 21), false, EnergyOptions.Default, null, CancellationToken.None);
+        Assert.Equal(day.Energy.Total.DeliveredKWh, dayKWh, 1e-9);
+        Assert.InRange(Answer(trip).Designs[0].EnergyKWh!.Value, 0.5, 17 * 2.0);
+        Assert.Contains(Answer(Farm(Goal.Day)).Assumed, assumption => assumption.Why.Contains("names no \"date\"", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Where_the_weather_is_unknown_the_standard_weighting_ranks()
+    {
+        PlanResult result = Answer(Farm() with { Place = null });
+        Assert.Null(result.Search!.Exact);
+        Assert.Null(result.Designs[0].EnergyKWh);
+    }
+
+    [Theory]
+    [InlineData(12, 31, true)]
+    [InlineData(1, 5, true)]
+    [InlineData(1, 6, false)]
+    [InlineData(12, 19, false)]
+    public void Days_over_new_year_hang_together(int month, int day, bool within) =>
+        Assert.Equal(within, new DaySpan(12, 20, 1, 5).Has(new DateTime(2025, month, day)));
+}
