@@ -22,6 +22,7 @@ internal static class DayVerb
         command.Add(clear);
         command.Add(hourly);
         command.Add(csv);
+        StepOption step = new(command);
         ChartOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
@@ -38,8 +39,13 @@ internal static class DayVerb
                 return ExitCode.WrongInput;
             }
 
+            if (step.Refuses(host, parse, weather))
+            {
+                return ExitCode.WrongInput;
+            }
+
             Manners manners = options.Manners(parse);
-            EnergyOptions energy = new() { SpreadWithinStep = !parse.GetValue(hourly) };
+            EnergyOptions energy = new() { SpreadWithinStep = !parse.GetValue(hourly), StepH = step.Hours(parse) };
             (DayResult result, _) = Work.UnderBar(host, manners, (bar, stop) => DayStudy.Run(plan, weather, day, parse.GetValue(clear), energy, bar, stop));
             if (parse.GetValue(csv) is { } path && Work.Save(host, path, EnergyJson.Csv(result), replace: true) is not ExitCode.Done and int refused)
             {

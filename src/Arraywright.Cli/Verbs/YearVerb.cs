@@ -17,6 +17,7 @@ internal static class YearVerb
         Option<string> csv = new("--csv") { Description = "a file for the months as comma-separated text; one that is there is replaced", HelpName = "FILE" };
         command.Add(hourly);
         command.Add(csv);
+        StepOption step = new(command);
         ChartOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
@@ -26,8 +27,13 @@ internal static class YearVerb
                 return ExitCode.WrongInput;
             }
 
+            if (step.Refuses(host, parse, weather))
+            {
+                return ExitCode.WrongInput;
+            }
+
             Manners manners = options.Manners(parse);
-            EnergyOptions energy = new() { SpreadWithinStep = !parse.GetValue(hourly) };
+            EnergyOptions energy = new() { SpreadWithinStep = !parse.GetValue(hourly), StepH = step.Hours(parse) };
             (YearResult result, _) = Work.UnderBar(host, manners, (bar, stop) => YearStudy.Run(plan, weather, energy, bar, stop));
             if (parse.GetValue(csv) is { } path && Work.Save(host, path, EnergyJson.Csv(result), replace: true) is not ExitCode.Done and int refused)
             {

@@ -12,6 +12,9 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
 {
     private const int TableWidth = 52;
 
+    /// <summary>Steps shorter than this are shown by the hour; --csv and --json have them all.</summary>
+    private const double ShortestRowH = 0.25;
+
     /// <summary>Writes everything.</summary>
     public void Write(DayResult result)
     {
@@ -49,10 +52,11 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
     private void WriteHours(EnergyResult energy)
     {
         bool hasBattery = energy.Moments.Any(moment => moment.StateOfCharge is not null);
-        double most = Math.Max(1e-9, energy.Moments.Max(moment => moment.UnlimitedW));
-        double scale = (style.Width - TableWidth) / most;
+        List<EnergyMoment> rows = Rows(energy);
+        double most = Math.Max(1e-9, rows.Max(moment => moment.UnlimitedW));
+        double scale = Math.Max(0, style.Width - TableWidth) / most;
         writer.WriteLine($"  until     sun  cells    taken{(hasBattery ? "  battery" : "         ")}  held by".TrimEnd());
-        foreach (EnergyMoment moment in energy.Moments.Where(moment => moment.PlaneWPerM2 > 0))
+        foreach (EnergyMoment moment in rows.Where(moment => moment.PlaneWPerM2 > 0))
         {
             string battery = hasBattery ? $"{100 * (moment.StateOfCharge ?? 0),7:0} %" : new string(' ', 9);
             string held = moment.LimitedBy switch
@@ -66,5 +70,27 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
             string bar = Ladder.Bar(moment.TakenW, moment.UnlimitedW, scale);
             writer.WriteLine($"  {Clock(moment.EndsAtHour)} {moment.PlaneWPerM2,7:0} {Figures.Number(moment.CellC, 0),3} °C {moment.TakenW,6:0} W{battery}  {held,-8}  {bar}".TrimEnd());
         }
+    }
+
+    /// <summary>The steps, or where they are short the hours that they make: means, and what held them longest.</summary>
+    private static List<EnergyMoment> Rows(EnergyResult energy)
+    {
+        double stepH = energy.Moments.Length > 1 ? energy.Moments[1].EndsAtHour - energy.Moments[0].EndsAtHour : 1;
+        if (stepH >= ShortestRowH)
+        {
+            return [.. energy.Moments];
+        }
+
+        return
+        [
+            .. energy.Moments.GroupBy(moment => Math.Ceiling(moment.EndsAtHour - 1e-9)).Select(hour => new EnergyMoment(
+                hour.Key,
+                hour.Average(moment => moment.PlaneWPerM2),
+                hour.Average(moment => moment.CellC),
+                hour.Average(moment => moment.UnlimitedW),
+                hour.Average(moment => moment.TakenW),
+                hour.GroupBy(moment => moment.LimitedBy).OrderByDescending(held => held.Count()).First().Key,
+                hour.Last().StateOfCharge)),
+        ];
     }
 }

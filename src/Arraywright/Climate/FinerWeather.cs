@@ -14,6 +14,15 @@ public static class FinerWeather
     /// <summary>Shortest step, h: one minute.</summary>
     public const double ShortestH = 1 / 60.0;
 
+    /// <summary>Whether steps of such a length are whole parts of the weather's.</summary>
+    public static bool Divides(WeatherYear weather, double stepH) => Math.Abs((weather.StepH / stepH) - Math.Round(weather.StepH / stepH)) < 1e-6;
+
+    /// <summary>The weather in steps of a length; as it is where its own are not longer.</summary>
+    /// <param name="weather">The weather.</param>
+    /// <param name="stepH">Length of a step, h, a whole part of the weather's; null for its own.</param>
+    public static WeatherYear InSteps(WeatherYear weather, double? stepH) =>
+        stepH is { } wanted && wanted < weather.StepH ? Of(weather, (int)Math.Round(weather.StepH / wanted)) : weather;
+
     /// <summary>The weather with each step cut into equal parts.</summary>
     /// <param name="weather">The weather.</param>
     /// <param name="parts">Parts a step, at least 1.</param>

@@ -12,6 +12,9 @@ public sealed record EnergyOptions
     /// <summary>Whether the minutes within a step are spread about its mean: see <see cref="WithinStep"/>. Default true.</summary>
     public bool SpreadWithinStep { get; init; } = true;
 
+    /// <summary>Length of a step, h, that the weather's steps are cut into; null for the weather's own. Weather in shorter steps stays as it is.</summary>
+    public double? StepH { get; init; }
+
     /// <summary>Whether every step is kept. Default false.</summary>
     public bool KeepMoments { get; init; }
 }

@@ -68,9 +68,11 @@ public static class DayStudy
         }
 
         string source = isClear ? $"a clear sky on {date:MMMM d}, with the temperatures of {weather.Source}" : $"{date:MMMM d} of {weather.Source}";
-        WeatherYear day = new(weather.Place, isClear ? Clear(weather, steps) : steps, weather.StepH, weather.UtcOffsetH, source, weather.Repairs);
+        WeatherYear given = new(weather.Place, steps, weather.StepH, weather.UtcOffsetH, source, weather.Repairs) { AveragedOverH = weather.AveragedOverH };
+        WeatherYear day = FinerWeather.InSteps(given, options.StepH);
+        day = isClear ? Clear(day) : day;
         (Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, progress, cancellation);
-        SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Of(plan)) with { SpanNames = [date.ToString("MMMM d")], Span = new int[steps.Length] };
+        SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Of(plan)) with { SpanNames = [date.ToString("MMMM d")], Span = new int[day.Steps.Length] };
         SunDay sun = SunDay.Of(Midnight(day) + 0.5 - ((weather.Place.LongitudeDeg / 15) - weather.UtcOffsetH) / 24, SiteOf(weather));
         return new DayResult
         {
@@ -96,17 +98,19 @@ public static class DayStudy
 
     private static Site SiteOf(WeatherYear weather) => Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM);
 
-    private static ImmutableArray<WeatherStep> Clear(WeatherYear weather, ImmutableArray<WeatherStep> steps)
+    /// <summary>The day without a cloud, with its temperatures.</summary>
+    private static WeatherYear Clear(WeatherYear day)
     {
-        SunPath path = new(SiteOf(weather));
-        return
+        SunPath path = new(SiteOf(day));
+        ImmutableArray<WeatherStep> steps =
         [
-            .. steps.Select(step =>
+            .. day.Steps.Select(step =>
             {
-                SunPosition sun = path.At(SunClock.JulianDay(step.Ends.AddHours(-weather.StepH / 2)) - (weather.UtcOffsetH / 24));
-                SkyLight light = ClearSky.Of(sun, weather.Place.ElevationM, ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu));
+                SunPosition sun = path.At(SunClock.JulianDay(step.Ends.AddHours(-day.StepH / 2)) - (day.UtcOffsetH / 24));
+                SkyLight light = ClearSky.Of(sun, day.Place.ElevationM, ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu));
                 return step with { GlobalWPerM2 = light.GlobalWPerM2, BeamNormalWPerM2 = light.BeamNormalWPerM2, DiffuseWPerM2 = light.DiffuseWPerM2 };
             }),
         ];
+        return new WeatherYear(day.Place, steps, day.StepH, day.UtcOffsetH, day.Source, day.Repairs);
     }
 }

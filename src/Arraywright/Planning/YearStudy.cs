@@ -47,7 +47,7 @@ public static class YearStudy
     public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
         (Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
-        SunSeries series = SunOnPanels.Of(plan, weather, SunOptions.Of(plan));
+        SunSeries series = SunOnPanels.Of(plan, FinerWeather.InSteps(weather, options.StepH), SunOptions.Of(plan));
         EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
         return new YearResult
         {

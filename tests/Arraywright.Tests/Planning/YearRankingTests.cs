@@ -10,7 +10,7 @@ namespace Arraywright.Tests.Planning;
 public sealed class YearRankingTests
 {
     private static PanelStock Stock(string name, int count, double powerW, double openV, double shortA) => new(
-        PanelReader.Read(new PanelLabel { Name = name, PowerW = powerW, OpenCircuitV = openV, ShortCircuitA = shortA, MaximumPowerV = 0.82 * openV, MaximumPowerA = powerW / (0.82 * openV) }).Panel!,
+        PanelReader.Read(new PanelLabel { Name = name, PowerW = powerW, OpenCircuitV = openV, ShortCircuitA = shortA, MaximumPowerV = 0.82 * openV, MaximumPowerA = powerW / (0.82 * openV), MaxSeriesFuseA = 20 }).Panel!,
         count,
         Shade.None,
         null);
