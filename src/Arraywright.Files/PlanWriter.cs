@@ -19,7 +19,8 @@ public static class PlanWriter
         lines.Add(RootKeys.Goal, assumed.Contains(Defaults.GoalName) ? null : RootKeys.Goal.Options[(int)plan.Goal]);
         WritePlace(lines, plan.Place, assumed);
         WriteMount(lines, plan.Mount, assumed);
-        lines.AddList(RootKeys.Panels, plan.Panels, stock => PanelWriting.Write(lines, stock));
+        lines.AddList(RootKeys.Panels, plan.Panels, stock => PanelWriting.Write(lines, stock, plan.Currency, isOwned: true));
+        lines.AddList(RootKeys.Candidates, plan.Candidates, stock => PanelWriting.Write(lines, stock, plan.Currency, isOwned: false));
         lines.AddList(RootKeys.Units, plan.Units, unit => WriteUnit(lines, unit, assumed));
         lines.AddList(RootKeys.Inputs, plan.Inputs, input => WriteInput(lines, input, assumed));
         WriteCable(lines, plan.Cable);
