@@ -45,6 +45,7 @@ internal static class CommandLine
             CurveVerb.Create(host),
             DayVerb.Create(host),
             YearVerb.Create(host),
+            GrowVerb.Create(host),
             AskVerb.Create(host),
             NetlistVerb.Create(host),
             QuickVerb.Create(host),

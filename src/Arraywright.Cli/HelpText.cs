@@ -17,6 +17,7 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["curve"] = ["curve shed.yaml --cell 60", "curve shed.yaml --input store-b --json"],
         ["day"] = ["day shed.yaml --date 06-21", "day shed.yaml --date 12-21 --clear --csv hours.csv"],
         ["year"] = ["year shed.yaml", "year shed.yaml --csv months.csv --json"],
+        ["grow"] = ["grow mill.yaml", "grow mill.yaml --of mill-215 --most 8 --worth 20%"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
+using Arraywright.Growing;
 using Arraywright.Limits;
 
 namespace Arraywright.Files;
@@ -68,6 +69,13 @@ public static class ResultJson
     {
         Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
         EnergyJson.Write(json, result);
+    });
+
+    /// <summary>What growing would bring.</summary>
+    public static string Write(GrowthResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        GrowthJson.Write(json, result);
     });
 
     /// <summary>The letters to makers, with the verdict they belong to.</summary>

@@ -8,7 +8,7 @@ namespace Arraywright.Tests.Assembly;
 public sealed partial class RoomTests
 {
     /// <summary>From early to late. Climate takes cell temperature from Sky; Planning puts rooms together and Energy runs designs.</summary>
-    private static readonly string[] Rooms = ["Gear", "Electrical", "Sky", "Climate", "Limits", "Search", "Planning", "Energy"];
+    private static readonly string[] Rooms = ["Gear", "Electrical", "Sky", "Climate", "Limits", "Search", "Planning", "Energy", "Growing"];
 
     [Fact]
     public void No_room_names_a_later_room()
