@@ -93,6 +93,8 @@ public static class GrowthJson
         json.WriteStartObject();
         json.WriteString("input", ideal.Input);
         json.Figure("full_w", ideal.FullW);
+        json.Figure("reach_w", ideal.ReachW);
+        json.WriteString("held_by", ideal.HeldBy);
         json.WriteStartArray("labels");
         foreach (IdealLabel label in ideal.Labels)
         {
@@ -106,7 +108,7 @@ public static class GrowthJson
             json.Figure("isc_most_a", label.MostShortCircuitA);
             json.Figure("power_least_w", label.LeastPowerW);
             json.Figure("power_most_w", label.MostPowerW);
-            json.WriteString("unless", label.Unless);
+            json.WriteBoolean("possible", label.IsPossible);
             json.WriteEndObject();
         }
 

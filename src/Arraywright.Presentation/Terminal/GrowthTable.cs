@@ -62,7 +62,7 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
     private static string Wired(Assignment assignment, Design design) =>
         design.Assignments.Length == 1 ? DesignsTable.Text(assignment.Wiring) : $"{assignment.Input}: {DesignsTable.Text(assignment.Wiring)}";
 
-    private string[] Row(GrowthCurve curve, GrowthPoint point, bool priced)
+    private static string[] Row(GrowthCurve curve, GrowthPoint point, bool priced)
     {
         bool counts = point.Design.Verdict == Level.Go;
         string gain = point.More == 0 ? "" : point.GainKWh < 0.05 ? "–" : Figures.Number(point.GainKWh, 1);

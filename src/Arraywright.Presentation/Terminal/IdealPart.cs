@@ -10,15 +10,21 @@ internal static class IdealPart
     {
         string full = ideal.FullW is { } fullW ? $" ({Figures.Of(fullW, "W")})" : "";
         EnergyParts.Heading(writer, $"Labels that would fill {ideal.Input}{full}", style);
-        IdealLabel[] good = [.. ideal.Labels.Where(label => label.Unless is null)];
-        if (good.Length > 0)
+        if (ideal is { HeldBy: { } why, ReachW: { } reachW })
         {
-            WriteWindows(writer, good, style);
+            TextFlow.Write(writer, "  ", $"Without asking no panels bring it more than {Figures.Of(reachW, "W")}: {why}. These would:", style.Width);
         }
 
-        foreach (IGrouping<string, IdealLabel> failed in ideal.Labels.Where(label => label.Unless is not null).GroupBy(label => label.Unless!))
+        IdealLabel[] possible = [.. ideal.Labels.Where(label => label.IsPossible)];
+        if (possible.Length > 0)
         {
-            TextFlow.Write(writer, "  ", $"Not {string.Join(", ", failed.GroupBy(label => label.InString).Select(Arrays))}: {failed.Key}.", style.Width);
+            WriteWindows(writer, possible, style);
+        }
+
+        int[] not = [.. ideal.Labels.Where(label => !label.IsPossible).Select(label => label.InString).Distinct()];
+        if (not.Length > 0)
+        {
+            TextFlow.Write(writer, "  ", $"Not with {string.Join(" or ", not)} in a string: the volts cannot stay inside its window both hot and cold and bring the watts.", style.Width);
         }
 
         WriteKinds(writer, ideal, style);
@@ -53,9 +59,6 @@ internal static class IdealPart
         (null, { } most) => $"up to {Down(most, 0)} W",
         _ => "any",
     };
-
-    private static string Arrays(IGrouping<int, IdealLabel> inString) =>
-        $"{inString.Key} in a string with {string.Join(" or ", inString.Select(label => label.Strings))} {(inString.Count() == 1 && inString.First().Strings == 1 ? "string" : "strings")}";
 
     private static void WriteKinds(TextWriter writer, IdealPanel ideal, TerminalStyle style)
     {

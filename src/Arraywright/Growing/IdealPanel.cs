@@ -3,7 +3,7 @@ using Arraywright.Limits;
 
 namespace Arraywright.Growing;
 
-/// <summary>Label figures with which so many equal panels would fill an input.</summary>
+/// <summary>Label figures with which so many equal panels would bring an input all that it may get without asking (98 % of it counts).</summary>
 public sealed record IdealLabel
 {
     /// <summary>Panels in a string.</summary>
@@ -27,14 +27,14 @@ public sealed record IdealLabel
     /// <summary>Most short-circuit current of one panel, A; null where the plan states no current, so that any array must be asked about.</summary>
     public required double? MostShortCircuitA { get; init; }
 
-    /// <summary>Label watts of one panel that fill the input in strong sun on a mild day; null where the plan states nothing to fill.</summary>
+    /// <summary>Label watts of one panel that bring as much in strong sun on a mild day; null where the plan states nothing to fill.</summary>
     public required double? LeastPowerW { get; init; }
 
     /// <summary>Most label watts of one panel that need no asking; null for no end.</summary>
     public required double? MostPowerW { get; init; }
 
-    /// <summary>What keeps even the best label from filling the input so; null where one can.</summary>
-    public required string? Unless { get; init; }
+    /// <summary>Whether a label can be so; else its volts cannot stay inside the window both hot and cold and yet bring the watts.</summary>
+    public bool IsPossible => LeastMaximumPowerV <= MostMaximumPowerV;
 }
 
 /// <summary>How well one kind fits an input, by itself.</summary>
@@ -71,8 +71,14 @@ public sealed record IdealPanel
     /// <summary>Name of the input.</summary>
     public required string Input { get; init; }
 
-    /// <summary>What the input takes at most, W; null where the plan states neither a power nor a current.</summary>
+    /// <summary>What the input takes at most, W: as stated, else by its amps at the highest volts; null where the plan states neither.</summary>
     public required double? FullW { get; init; }
+
+    /// <summary>What the best label brings into it without asking, W; null where the plan states nothing that ends it.</summary>
+    public required double? ReachW { get; init; }
+
+    /// <summary>Why that is less than what it takes, as the rest of a sentence; null where it is not.</summary>
+    public required string? HeldBy { get; init; }
 
     /// <summary>One entry for each number in a string and of strings.</summary>
     public required ImmutableArray<IdealLabel> Labels { get; init; }

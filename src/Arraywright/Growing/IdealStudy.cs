@@ -15,6 +15,9 @@ internal sealed class IdealStudy
     /// <summary>Panels with fewer volts open than this are rare.</summary>
     private const double LowestPanelV = 10;
 
+    /// <summary>An input that gets this share of what it could counts as full.</summary>
+    private const double FullShare = 0.98;
+
     private const int MostInString = 4;
     private const int MostStrings = 3;
 
@@ -77,12 +80,16 @@ internal sealed class IdealStudy
     {
         int least = Math.Max(1, (int)Math.Ceiling(MostOpenV(1) / HighestPanelV));
         int[] inString = [.. Enumerable.Range(least, MostInString).Where(n => n == least || MostOpenV(n) >= LowestPanelV)];
-        double? fullW = FullW(inString);
+        Reach best = inString.Select(ReachOf).MaxBy(reach => reach.PowerW)!;
+        double? reachW = double.IsFinite(best.PowerW) ? best.PowerW : null;
+        double? fullW = double.IsFinite(_mostPowerW) ? _mostPowerW : reachW;
         return new IdealPanel
         {
             Input = _input.Name,
             FullW = fullW,
-            Labels = [.. inString.SelectMany(n => Enumerable.Range(1, MostStrings).Select(m => Label(n, m, fullW)))],
+            ReachW = reachW,
+            HeldBy = best.PowerW < (fullW ?? double.PositiveInfinity) ? best.HeldBy : null,
+            Labels = [.. inString.SelectMany(n => Enumerable.Range(1, MostStrings).Select(m => Label(n, m, reachW)))],
             Kinds = [.. all.Panels.Select(stock => fitting.Of(stock.Panel, _input, fullW)).OrderByDescending(fit => fit.TakenW)],
         };
     }
@@ -92,24 +99,31 @@ internal sealed class IdealStudy
     private double MostBestV(int inString) =>
         Math.Min((_input.TrackingMaxV ?? _input.MaxVoltageV) / inString / _highFactor, VoltageShare * MostOpenV(inString));
 
-    /// <summary>The stated power; else the most volts of any string times the most amps; null where neither is stated.</summary>
-    private double? FullW(int[] inString) =>
-        double.IsFinite(_mostPowerW) ? _mostPowerW
-        : _input.DrawLimitA is { } drawnA ? inString.Max(n => n * MostBestV(n)) * _mildFactor * drawnA
-        : null;
+    /// <summary>The most watts into the input with so many in a string, and what holds it there.</summary>
+    private sealed record Reach(double PowerW, string HeldBy);
 
-    private IdealLabel Label(int inString, int strings, double? fullW)
+    private Reach ReachOf(int inString)
     {
-        double mostBestV = MostBestV(inString);
-        double leastBestV = (_input.TrackingMinV ?? 0) / inString / _lowFactor;
-        if (_input.DrawLimitA is { } drawnA && fullW is { } wantedW)
-        {
-            leastBestV = Math.Max(leastBestV, Math.Min(wantedW / drawnA / inString / _mildFactor, mostBestV));
-        }
+        double arrayV = inString * MostBestV(inString);
+        double offeredA = InputAllowance.ShortCircuitA(_input);
+        Reach[] reaches =
+        [
+            new(_mostPowerW, "its most watts"),
+            new((_input.DrawLimitA ?? double.PositiveInfinity) * arrayV * _mildFactor, "it draws its most amps first"),
+            new(offeredA > 0 ? CurrentShare * offeredA * arrayV * _mildPowerFactor : double.PositiveInfinity, "the panels would offer more short-circuit amps than is allowed"),
+            new(InputAllowance.LabelPowerW(_input) * _mildPowerFactor, "its figure in watts has to be taken for the most label watts"),
+        ];
+        return reaches.MinBy(reach => reach.PowerW)!;
+    }
 
+    private IdealLabel Label(int inString, int strings, double? reachW)
+    {
         double offeredA = InputAllowance.ShortCircuitA(_input);
         double labelW = InputAllowance.LabelPowerW(_input);
-        double? leastW = fullW / _mildPowerFactor / inString / strings;
+        double? targetW = FullShare * reachW;
+        double leastBestV = Math.Max(
+            (_input.TrackingMinV ?? 0) / _lowFactor,
+            Math.Max(targetW / _input.DrawLimitA / _mildFactor ?? 0, offeredA > 0 ? targetW / (CurrentShare * offeredA * _mildPowerFactor) ?? 0 : 0)) / inString;
         return new IdealLabel
         {
             InString = inString,
@@ -117,35 +131,11 @@ internal sealed class IdealStudy
             LeastOpenCircuitV = (_input.StartVoltageV ?? 0) / inString / _startFactor,
             MostOpenCircuitV = MostOpenV(inString),
             LeastMaximumPowerV = leastBestV,
-            MostMaximumPowerV = mostBestV,
+            MostMaximumPowerV = MostBestV(inString),
             MostShortCircuitA = offeredA > 0 ? offeredA / strings : null,
-            LeastPowerW = leastW,
+            LeastPowerW = targetW / _mildPowerFactor / inString / strings,
             MostPowerW = double.IsFinite(labelW) ? labelW / inString / strings : null,
-            Unless = Unless(inString, strings, leastBestV, mostBestV, offeredA, labelW, fullW, leastW),
         };
-    }
-
-    private string? Unless(int inString, int strings, double leastBestV, double mostBestV, double offeredA, double labelW, double? fullW, double? leastW)
-    {
-        if (leastBestV > mostBestV)
-        {
-            return "its volts cannot stay inside the window both hot and cold";
-        }
-
-        if (fullW is not { } wantedW || leastW is not { } panelW)
-        {
-            return null;
-        }
-
-        double arrayW = inString * strings * panelW;
-        if (_input.DrawLimitA is { } drawnA && drawnA * inString * mostBestV * _mildFactor < wantedW * (1 - 1e-9))
-        {
-            return "the most amps come before the most watts";
-        }
-
-        return offeredA > 0 && CurrentShare * offeredA * inString * mostBestV < arrayW ? "the short-circuit limit comes before the most watts"
-            : labelW < arrayW ? "more label watts than the input's figure need asking"
-            : null;
     }
 
     private static Panel Probe() => PanelReader.Read(new PanelLabel

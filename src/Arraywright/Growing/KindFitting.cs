@@ -47,7 +47,7 @@ internal sealed class KindFitting
             InString = best.InString,
             Strings = best.Strings,
             TakenW = best.TakenW,
-            UsedShare = best.TakenW / fullW,
+            UsedShare = fullW is { } full ? Math.Min(1, best.TakenW / full) : null,
             Obstacles = best.InString == 0
                 ? [.. Obstacle(panel, input, 1, 1)]
                 : [.. Obstacle(panel, input, best.InString + 1, best.Strings), .. Obstacle(panel, input, best.InString, best.Strings + 1)],
