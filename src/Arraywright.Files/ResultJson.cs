@@ -78,6 +78,13 @@ public static class ResultJson
         GrowthJson.Write(json, result);
     });
 
+    /// <summary>How panels should face.</summary>
+    public static string Write(TiltResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        TiltJson.Write(json, result);
+    });
+
     /// <summary>The letters to makers, with the verdict they belong to.</summary>
     public static string Write(AskResult result) => Document(json =>
     {
