@@ -31,7 +31,7 @@ public static class GrowthJson
             json.WriteStartArray("points");
             foreach (GrowthPoint point in curve.Points)
             {
-                WritePoint(json, curve, point);
+                WritePoint(json, point);
             }
 
             json.WriteEndArray();
@@ -57,14 +57,14 @@ public static class GrowthJson
             foreach (GrowthPoint point in curve.Points)
             {
                 string wirings = string.Join("; ", point.Design.Assignments.Select(one => $"{one.Input}: {(one.Wiring is null ? "-" : WiringText.Print(one.Wiring))}"));
-                text.Append(CultureInfo.InvariantCulture, $"{curve.Kind.Panel.Name},{point.More},{DesignJson.Word(point.Verdict)},{point.DeliveredKWh:0.###},{point.GainKWh:0.###},{100 * point.ClippedShare:0.##},{point.StoredKWh:0.###},{curve.CostPerYearlyKWhOf(point):0.####},{wirings}\n");
+                text.Append(CultureInfo.InvariantCulture, $"{curve.Kind.Panel.Name},{point.More},{DesignJson.Word(point.Verdict)},{point.DeliveredKWh:0.###},{point.GainKWh:0.###},{100 * point.ClippedShare:0.##},{point.StoredKWh:0.###},{point.CostPerYearlyKWh:0.####},{wirings}\n");
             }
         }
 
         return text.ToString();
     }
 
-    private static void WritePoint(Utf8JsonWriter json, GrowthCurve curve, GrowthPoint point)
+    private static void WritePoint(Utf8JsonWriter json, GrowthPoint point)
     {
         json.WriteStartObject();
         json.WriteNumber("more", point.More);
@@ -73,7 +73,7 @@ public static class GrowthJson
         json.Figure("gain_kwh", point.GainKWh);
         json.Figure("clipped_percent", 100 * point.ClippedShare);
         json.Figure("stored_kwh", point.StoredKWh);
-        json.Figure("cost_per_yearly_kwh", point.More > 0 ? curve.CostPerYearlyKWhOf(point) : null);
+        json.Figure("cost_per_yearly_kwh", point.CostPerYearlyKWh);
         json.Figure("if_asked_kwh", point.IfAsked?.DeliveredKWh);
         json.WriteStartArray("wirings");
         foreach (Assignment assignment in point.Design.Assignments)

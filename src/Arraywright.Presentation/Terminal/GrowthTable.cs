@@ -37,7 +37,7 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
         string[][] cells =
         [
             ["more", "kWh a year", "it adds", "cut off", .. priced ? [CostHeading(result.Plan)] : Array.Empty<string>(), ""],
-            .. curve.Points.Select(point => Row(curve, point, priced)),
+            .. curve.Points.Select(point => Row(point, priced)),
         ];
         int[] widths = [.. Enumerable.Range(0, cells[0].Length).Select(column => cells.Max(row => row[column].Length))];
         int barWidth = style.Width - Indent - widths.Sum() - (2 * widths.Length);
@@ -62,11 +62,11 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
     private static string Wired(Assignment assignment, Design design) =>
         design.Assignments.Length == 1 ? DesignsTable.Text(assignment.Wiring) : $"{assignment.Input}: {DesignsTable.Text(assignment.Wiring)}";
 
-    private static string[] Row(GrowthCurve curve, GrowthPoint point, bool priced)
+    private static string[] Row(GrowthPoint point, bool priced)
     {
         bool counts = point.Design.Verdict == Level.Go;
         string gain = point.More == 0 ? "" : point.GainKWh < 0.05 ? "–" : Figures.Number(point.GainKWh, 1);
-        string cost = point.More > 0 && point.GainKWh >= 0.05 && curve.CostPerYearlyKWhOf(point) is { } money ? Amount(money) : "";
+        string cost = point.GainKWh >= 0.05 && point.CostPerYearlyKWh is { } money ? Amount(money) : "";
         return
         [
             point.More == 0 ? "0" : $"+{point.More}",

@@ -25,6 +25,9 @@ public sealed record GrowthPoint
     /// <summary>What this panel adds to what may be connected, kWh a year; 0 for the pile as it is.</summary>
     public required double GainKWh { get; init; }
 
+    /// <summary>Price of this panel for each kWh a year that it adds, in the plan's currency; null without a price or a gain.</summary>
+    public required double? CostPerYearlyKWh { get; init; }
+
     /// <summary>Into the inputs in a year by what may be connected, kWh; 0 where nothing may.</summary>
     public double DeliveredKWh => Design.Verdict == Level.Go ? Year.Total.DeliveredKWh : 0;
 
@@ -59,13 +62,9 @@ public sealed record GrowthCurve
     public required bool IsInDoubt { get; init; }
 
     /// <summary>Money for each kWh a year that those worth it add, in the plan's currency; null without a price or where none is worth it.</summary>
-    public double? CostPerYearlyKWh => CostAt(Worth.More);
-
-    /// <summary>The same for this panel alone: price over gain; null without a price or a gain.</summary>
-    public double? CostPerYearlyKWhOf(GrowthPoint point) => Kind.Panel.Price is { } price && point.GainKWh > 0 ? price / point.GainKWh : null;
-
-    private double? CostAt(int more) =>
-        more > 0 && Kind.Panel.Price is { } price ? more * price / (Points[more].DeliveredKWh - Points[0].DeliveredKWh) : null;
+    public double? CostPerYearlyKWh => Worth.More > 0 && Kind.Panel.Price is { } price
+        ? Worth.More * price / (Points[Worth.More].DeliveredKWh - Points[0].DeliveredKWh)
+        : null;
 }
 
 /// <summary>What growing would bring.</summary>

@@ -20,7 +20,7 @@ internal sealed class GrowthWalk(Plan plan, ExactYear year, GrowthOptions option
     private const double NegligibleShare = 0.05;
 
     /// <summary>The pile as it is.</summary>
-    public GrowthPoint Now(CancellationToken cancellation) => Point(plan, 0, null, cancellation);
+    public GrowthPoint Now(CancellationToken cancellation) => Point(plan, 0, null, price: null, cancellation);
 
     /// <summary>The curve of a kind.</summary>
     /// <param name="kind">The kind, at hand or a candidate.</param>
@@ -38,7 +38,7 @@ internal sealed class GrowthWalk(Plan plan, ExactYear year, GrowthOptions option
         do
         {
             cancellation.ThrowIfCancellationRequested();
-            points.Add(Point(Grown(plan, kind, points.Count), points.Count, points[^1], cancellation));
+            points.Add(Point(Grown(plan, kind, points.Count), points.Count, points[^1], kind.Panel.Price, cancellation));
             worth = DiminishingReturn.Of([.. points.Select(point => point.DeliveredKWh)], options.WorthShare, negligibleKWh);
             progress(points.Count - 1);
         }
@@ -68,12 +68,13 @@ internal sealed class GrowthWalk(Plan plan, ExactYear year, GrowthOptions option
             };
     }
 
-    private GrowthPoint Point(Plan grown, int more, GrowthPoint? before, CancellationToken cancellation)
+    private GrowthPoint Point(Plan grown, int more, GrowthPoint? before, double? price, CancellationToken cancellation)
     {
         ImmutableArray<Design> designs = Planner.Answer(grown, PlannerOptions.Default, progress: null, cancellation).Designs;
         Design best = Best(designs, before, grown);
         EnergyResult bestYear = YearOf(best);
         double deliveredKWh = best.Verdict == Level.Go ? bestYear.Total.DeliveredKWh : 0;
+        double gainKWh = before is null ? 0 : deliveredKWh - before.DeliveredKWh;
         return new GrowthPoint
         {
             More = more,
@@ -81,7 +82,8 @@ internal sealed class GrowthWalk(Plan plan, ExactYear year, GrowthOptions option
             Verdict = grown.Doubts.IsEmpty || best.Verdict == Level.Stop ? best.Verdict : Level.Ask,
             Year = bestYear,
             IfAsked = Wish(designs, deliveredKWh),
-            GainKWh = before is null ? 0 : deliveredKWh - before.DeliveredKWh,
+            GainKWh = gainKWh,
+            CostPerYearlyKWh = gainKWh > 0 ? price / gainKWh : null,
         };
     }
 
