@@ -46,6 +46,8 @@ internal static class CommandLine
             DayVerb.Create(host),
             YearVerb.Create(host),
             WeatherVerb.Create(host),
+            GrowVerb.Create(host),
+            TiltVerb.Create(host),
             AskVerb.Create(host),
             NetlistVerb.Create(host),
             QuickVerb.Create(host),

@@ -66,6 +66,11 @@ public static class PlanSchema
                 WriteQuantity(json, quantity.Quantity);
                 WriteExample(json, key);
                 break;
+            case PriceKey:
+                json.WriteString("type", "string");
+                json.WriteString("pattern", MoneyText.Pattern);
+                WriteExample(json, key);
+                break;
             case RangeKey range:
                 json.WriteString("type", "string");
                 json.WriteString("pattern", $"^{QuantityPattern.Number} *(\\.\\.|-) *{QuantityPattern.Number} *{QuantityPattern.Units(range.Quantity)}$");

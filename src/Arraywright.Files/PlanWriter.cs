@@ -21,7 +21,8 @@ public static class PlanWriter
         WritePlace(lines, plan.Place, assumed);
         WriteMount(lines, plan.Mount, assumed);
         lines.Add(RootKeys.Sky, plan.Sky is { } sky ? RootKeys.Sky.Options[(int)sky] : null);
-        lines.AddList(RootKeys.Panels, plan.Panels, stock => PanelWriting.Write(lines, stock));
+        lines.AddList(RootKeys.Panels, plan.Panels, stock => PanelWriting.Write(lines, stock, plan.Currency, isOwned: true));
+        lines.AddList(RootKeys.Candidates, plan.Candidates, stock => PanelWriting.Write(lines, stock, plan.Currency, isOwned: false));
         lines.AddList(RootKeys.Units, plan.Units, unit => WriteUnit(lines, unit, assumed));
         lines.AddList(RootKeys.Inputs, plan.Inputs, input => WriteInput(lines, input, assumed));
         WriteCable(lines, plan.Cable);

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Gear;
+using Arraywright.Growing;
 using Arraywright.Limits;
 using Arraywright.Planning;
 
@@ -82,6 +83,20 @@ public static class ResultJson
     {
         Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
         EnergyJson.Write(json, result);
+    });
+
+    /// <summary>What growing would bring.</summary>
+    public static string Write(GrowthResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        GrowthJson.Write(json, result);
+    });
+
+    /// <summary>How panels should face.</summary>
+    public static string Write(TiltResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        TiltJson.Write(json, result);
     });
 
     /// <summary>The letters to makers, with the verdict they belong to.</summary>

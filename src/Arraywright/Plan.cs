@@ -118,6 +118,12 @@ public sealed record Plan
     /// <summary>Panels at hand, in plan order; names differ.</summary>
     public required ImmutableArray<PanelStock> Panels { get; init; }
 
+    /// <summary>Kinds of panel that might be bought, in plan order, each counted 1; names differ from those at hand.</summary>
+    public ImmutableArray<PanelStock> Candidates { get; init; } = [];
+
+    /// <summary>Code of the currency of every price in the plan, such as "EUR"; null when it names no price.</summary>
+    public string? Currency { get; init; }
+
     /// <summary>Inputs at hand, in plan order; names differ.</summary>
     public required ImmutableArray<PlannedInput> Inputs { get; init; }
 
@@ -132,4 +138,7 @@ public sealed record Plan
 
     /// <summary>Label figures that are possible but odd; each moves the verdict to ask.</summary>
     public required ImmutableArray<LabelDoubt> Doubts { get; init; }
+
+    /// <summary>The same of <see cref="Candidates"/>: they move no verdict before one is bought.</summary>
+    public ImmutableArray<LabelDoubt> CandidateDoubts { get; init; } = [];
 }

@@ -5,7 +5,7 @@ namespace Arraywright.Cli.Tests;
 
 public sealed class StepOptionTests
 {
-    private static readonly string Shed = Path.Combine(Session.Root, "examples", "lambing-shed.yaml");
+    private static readonly string Shed = Path.Combine(Repository.Root, "examples", "lambing-shed.yaml");
 
     [Fact]
     public void Minutes_bring_what_hours_bring_and_every_one_is_told()

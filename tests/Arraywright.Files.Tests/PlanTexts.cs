@@ -39,15 +39,22 @@ internal static class PlanTexts
             AppendInput(random, text, "input-" + input, hasUnit && input == 0);
         }
 
+        if (random.Next(2) == 0)
+        {
+            text.Append("candidates:\n");
+            AppendPanel(random, text, "candidate-a", isOwned: false);
+            AppendPanel(random, text, "candidate-b", isOwned: false);
+        }
+
         Maybe(random, text, $"cable:\n  length: {Number(random, 0, 300)} {Pick(random, "m", "ft")}\n{Optional(random, $"  size: {Pick(random, "4 mm2", "10 AWG", "2/0 AWG", "2.5 mm2")}\n", $"  string_length: {Number(random, 0, 20)} m\n", "  string_size: 12 AWG\n", $"  contact: {Number(random, 0, 3)} mohm\n")}");
         return text.ToString();
     }
 
-    private static void AppendPanel(Random random, StringBuilder text, string name)
+    private static void AppendPanel(Random random, StringBuilder text, string name, bool isOwned = true)
     {
         double vocV = Math.Round(random.NextDouble() * 60 + 8, random.Next(1, 4)), iscA = Math.Round(random.NextDouble() * 12 + 1, random.Next(2, 4));
         double vmpV = Math.Round(vocV * 0.82, 3), impA = Math.Round(iscA * 0.94, 3);
-        text.Append(CultureInfo.InvariantCulture, $"  - name: {name}\n    count: {random.Next(1, 30)}\n    voc: {vocV} V\n    isc: {iscA} A\n    vmp: {vmpV} V\n    imp: {impA} A\n");
+        text.Append(CultureInfo.InvariantCulture, $"  - name: {name}\n{(isOwned ? $"    count: {random.Next(1, 30)}\n" : "")}    voc: {vocV} V\n    isc: {iscA} A\n    vmp: {vmpV} V\n    imp: {impA} A\n");
         text.Append(Optional(
             random,
             string.Create(CultureInfo.InvariantCulture, $"    power: {Math.Round(vmpV * impA, 1)} Wp\n"),
@@ -62,7 +69,7 @@ internal static class PlanTexts
             $"    technology: {Pick(random, "mono perc", "Crystalline_Silicon", "topcon")}\n",
             $"    tilt: {Number(random, 0, 90)} deg\n",
             $"    azimuth: {Number(random, 0, 360)} deg\n",
-            $"    price: {Number(random, 0, 500)}\n"));
+            $"    price: {Number(random, 0, 500)} EUR\n"));
         if (!text.ToString().Split("- name:")[^1].Contains("shade", StringComparison.Ordinal))
         {
             Maybe(random, text, Pick(random, $"    shade: {Number(random, 0, 100)} %\n", "    shade:\n      - { from: 6:20, to: 9:50, fraction: 33 % }\n      - { from: 17, to: 24:00, fraction: 1 }\n"));

@@ -65,7 +65,7 @@ internal static class Plans
             shade: { groups: [80 %, 0 %] }
             tilt: 60 deg
             azimuth: 200 deg
-            price: 85.5
+            price: 85.5 EUR
           - name: old
             count: 1
             power: 60 W
@@ -74,6 +74,12 @@ internal static class Plans
             shade:
               - { from: 7:30, to: 10:00, fraction: 60 % }
               - { from: 15, to: 17, fraction: 0.25 }
+        candidates:
+          - name: mill-200
+            power: 200 W
+            voc: 24.3 V
+            isc: 10.41 A
+            price: 120 EUR
         units:
           - name: dairy-store
             max_power: { value: 0.8 kW, evidence: label }

@@ -14,7 +14,7 @@ internal static class DayVerb
     public static Command Create(Host host)
     {
         Command command = new("day", "Runs the stated or best wiring through one day: hour by hour, and where the rest goes.");
-        Option<DateOnly?> date = Date();
+        Option<DateOnly?> date = DateOption.Create("the day: month and day, with or without a year before them", required: true);
         Option<bool> clear = new("--clear") { Description = "a clear sky at that day's temperatures, in place of the weather's sun" };
         Option<bool> hourly = new("--no-spread") { Description = "take each hour at its mean, without its bright and clouded minutes" };
         Option<string> csv = new("--csv") { Description = "a file for the hours as comma-separated text; one that is there is replaced", HelpName = "FILE" };
@@ -62,25 +62,6 @@ internal static class DayVerb
         }));
         return command;
     }
-
-    private static Option<DateOnly?> Date() => new("--date")
-    {
-        Description = "the day: month and day, with or without a year before them",
-        HelpName = "[YYYY-]MM-DD",
-        Required = true,
-        CustomParser = result =>
-        {
-            string text = result.Tokens.Count == 1 ? result.Tokens[0].Value : "";
-            if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-                || DateOnly.TryParseExact("2024-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
-            {
-                return date;
-            }
-
-            result.AddError($"--date: found \"{text}\"; expected a day such as 06-21 or 2026-06-21");
-            return null;
-        },
-    };
 
     private static void Print(Host host, DayResult result, Manners manners)
     {

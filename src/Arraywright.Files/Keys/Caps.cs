@@ -6,6 +6,9 @@ internal static class Caps
     /// <summary>Panels of all kinds together.</summary>
     public const int Panels = 200;
 
+    /// <summary>Kinds of panel that might be bought.</summary>
+    public const int Candidates = 20;
+
     /// <summary>Inputs, and units.</summary>
     public const int Inputs = 16;
 

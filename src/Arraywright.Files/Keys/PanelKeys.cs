@@ -67,7 +67,7 @@ internal static class PanelKeys
 
     public static readonly QuantityKey Azimuth = new("azimuth", QuantityKinds.Angle, "180 deg", "Direction these panels face, clockwise from north, when it is not that of `mount`.") { Otherwise = "that of mount" };
 
-    public static readonly QuantityKey Price = new("price", QuantityKinds.Money, "85", "Price of one panel, in your own currency.") { Otherwise = "unknown" };
+    public static readonly PriceKey Price = new("price", "95 EUR", "Price of one panel, with the currency's three letters.") { Otherwise = "unknown" };
 
     public static readonly PlanSection Section = new(
         "a panel",
@@ -75,6 +75,9 @@ internal static class PanelKeys
             Name, Count, Power, Voc, Isc, Vmp, Imp, VocTemperature, IscTemperature, PowerTemperature, Cells, BypassDiodes,
             MaxSeriesFuse, MaxSystemVoltage, Tolerance, Noct, Technology, Shade, Tilt, Azimuth, Price,
         ]);
+
+    /// <summary>The same without a count: what is not owned cannot be counted.</summary>
+    public static readonly PlanSection Candidate = new("a candidate", [.. Section.Keys.Where(static key => key != Count)]);
 
     private static Quantity Cell => QuantityKinds.Voltage.Within(0.3, 1500);
 

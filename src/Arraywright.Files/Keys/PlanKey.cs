@@ -75,6 +75,12 @@ internal sealed record QuantityKey(string Name, Quantity Quantity, string Exampl
     protected override string ExpectedKind => Quantity.Name;
 }
 
+/// <summary>A price with its currency.</summary>
+internal sealed record PriceKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+{
+    protected override string ExpectedKind => "a price with its currency";
+}
+
 /// <summary>Two figures of one unit, lower and upper.</summary>
 internal sealed record RangeKey(string Name, Quantity Quantity, string Example, string About) : PlanKey(Name, Example, About)
 {

@@ -26,9 +26,11 @@ internal static class RootKeys
 
     public static readonly ListKey Units = new("units", UnitKeys.Section, Caps.Inputs, "Units that several inputs belong to.") { Otherwise = "each input stands alone" };
 
+    public static readonly ListKey Candidates = new("candidates", PanelKeys.Candidate, Caps.Candidates, "Panels that might be bought, one item a kind; `grow` compares them.") { Otherwise = "`grow` looks at more of the panels at hand" };
+
     public static readonly SectionKey Cable = new("cable", CableKeys.Section, "The copper between panels and inputs.") { Otherwise = "see its keys" };
 
-    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Date, Place, Mount, Sky, Panels, Units, Inputs, Cable]);
+    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Date, Place, Mount, Sky, Panels, Candidates, Units, Inputs, Cable]);
 
     /// <summary>Every section of the file with the words by which a reader finds it.</summary>
     public static readonly PlanSection[] All =

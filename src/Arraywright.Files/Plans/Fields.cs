@@ -94,6 +94,22 @@ internal sealed class Fields
 
     public double? Figure(QuantityKey key) => Scalar(key) is { } scalar && Figure(scalar, key, key.Quantity) is { } figure ? figure.Value : null;
 
+    public Money? Price(PriceKey key)
+    {
+        if (Scalar(key) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (MoneyText.TryRead(scalar.Text, out Money money, out Misreading misreading))
+        {
+            return money;
+        }
+
+        Faults.Add(scalar, scalar.Described, misreading.Expected ?? key.Expected, misreading.Hint);
+        return null;
+    }
+
     /// <summary>A figure together with what a slope is relative to.</summary>
     public Figure? FigureWithBasis(QuantityKey key) => Scalar(key) is { } scalar ? Figure(scalar, key, key.Quantity) : null;
 

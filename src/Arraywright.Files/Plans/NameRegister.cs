@@ -19,7 +19,7 @@ internal sealed class NameRegister
 
         if (!_lineOf.TryAdd(scalar.Text, scalar.Line))
         {
-            fields.Faults.Add(scalar, scalar.Described, "a name of its own", $"the name stands on line {_lineOf[scalar.Text]} already; panels, inputs and units all have different names");
+            fields.Faults.Add(scalar, scalar.Described, "a name of its own", $"the name stands on line {_lineOf[scalar.Text]} already; panels, candidates, inputs and units all have different names");
         }
 
         return scalar.Text;

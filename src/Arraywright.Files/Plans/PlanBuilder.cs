@@ -24,8 +24,11 @@ internal sealed class PlanBuilder(FaultList faults)
         Cable cable = CableReader.Read(fields, assumed);
 
         NameRegister names = new();
-        StockReader panels = new(names, mount, assumed);
+        PanelLabelReader labels = new();
+        StockReader panels = new(names, labels, mount, assumed);
         panels.Read(fields);
+        CandidatesReader candidates = new(names, labels, mount);
+        candidates.Read(fields);
         UnitsReader units = new(names, assumed);
         units.Read(fields);
         ImmutableArray<PlannedInput> inputs = new InputsReader(names, panels, units, assumed).Read(fields);
@@ -38,11 +41,14 @@ internal sealed class PlanBuilder(FaultList faults)
             Mount = mount,
             Sky = sky,
             Panels = [.. panels.Stocks],
+            Candidates = [.. candidates.Stocks],
+            Currency = labels.Currency,
             Inputs = inputs,
             Units = [.. units.Units],
             Cable = cable,
             Assumed = [.. assumed],
             Doubts = [.. panels.Doubts],
+            CandidateDoubts = [.. candidates.Doubts],
         };
     }
 

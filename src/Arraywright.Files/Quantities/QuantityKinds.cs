@@ -50,8 +50,6 @@ internal static class QuantityKinds
 
     public static readonly Quantity Share = new("a share", "30 %", 0, 1, [new("%", -2), new("")]);
 
-    public static readonly Quantity Money = new("a price as a plain number", "85", 0, 1e6, [new("")]);
-
     public static readonly Quantity VoltageSlope = Slope("V/K", "-0.29 %/K", "V");
 
     public static readonly Quantity CurrentSlope = Slope("A/K", "0.05 %/K", "A");

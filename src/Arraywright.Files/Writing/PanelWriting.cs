@@ -7,11 +7,12 @@ namespace Arraywright.Files.Writing;
 /// <summary>Writes a kind of panel: what its label says, not what was derived from it.</summary>
 internal static class PanelWriting
 {
-    public static void Write(YamlLines lines, PanelStock stock)
+    /// <summary>A kind at hand with its count, or one that might be bought.</summary>
+    public static void Write(YamlLines lines, PanelStock stock, string? currency, bool isOwned)
     {
         Panel panel = stock.Panel;
         lines.Add(PanelKeys.Name, panel.Name);
-        lines.Add(PanelKeys.Count, stock.Count.ToString());
+        lines.Add(PanelKeys.Count, isOwned ? stock.Count.ToString() : null);
         lines.Add(PanelKeys.Power, Figures.Given(panel.PowerW, PanelKeys.Power));
         lines.Add(PanelKeys.Voc, Figures.Of(panel.OpenCircuitV, PanelKeys.Voc));
         lines.Add(PanelKeys.Isc, Figures.Of(panel.ShortCircuitA, PanelKeys.Isc));
@@ -30,7 +31,7 @@ internal static class PanelWriting
         WriteShade(lines, stock.Shade);
         lines.Add(PanelKeys.Tilt, Figures.Of(stock.Mount?.TiltDeg, PanelKeys.Tilt));
         lines.Add(PanelKeys.Azimuth, Figures.Of(stock.Mount?.AzimuthDeg, PanelKeys.Azimuth));
-        lines.Add(PanelKeys.Price, Figures.Of(panel.Price, PanelKeys.Price));
+        lines.Add(PanelKeys.Price, panel.Price is { } price ? $"{Decimals.Shifted(price, 0)} {currency}" : null);
     }
 
     private static void WriteShade(YamlLines lines, Shade shade)

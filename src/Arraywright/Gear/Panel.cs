@@ -56,6 +56,6 @@ public sealed record Panel
     /// <summary>Cell technology.</summary>
     public required Sourced<Technology> Technology { get; init; }
 
-    /// <summary>Price of one panel, in the user's currency; null when not stated.</summary>
+    /// <summary>Price of one panel, in the plan's currency; null when not stated.</summary>
     public double? Price { get; init; }
 }

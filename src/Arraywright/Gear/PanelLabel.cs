@@ -51,6 +51,6 @@ public sealed record PanelLabel
     /// <summary>Cell technology.</summary>
     public Technology? Technology { get; init; }
 
-    /// <summary>Price of one panel, in the user's currency.</summary>
+    /// <summary>Price of one panel, in the plan's currency.</summary>
     public double? Price { get; init; }
 }

@@ -1,0 +1,118 @@
+using System.Globalization;
+using Arraywright.Growing;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>How panels should face, as text.</summary>
+/// <param name="writer">Where the text goes.</param>
+/// <param name="style">Width and colour.</param>
+public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
+{
+    /// <summary>A loss below this is nothing to build anew for.</summary>
+    private const double Hardly = 0.005;
+
+    private static readonly string[] Winds = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+
+    /// <summary>Writes everything.</summary>
+    public void Write(TiltResult result)
+    {
+        TextFlow.Write(writer, "", result.Plan.Name, style.Width, style.Faint);
+        writer.WriteLine();
+        WriteShort(result);
+        EnergyParts.WriteWirings(writer, result.Design, style);
+        EnergyParts.Heading(writer, "The best way to face", style);
+        WriteSpans(result);
+        if (result.Spans[0].Best is { } best)
+        {
+            EnergyParts.Heading(writer, $"The year by tilt, facing {Direction(best.AzimuthDeg)}", style);
+            WriteByTilt(result);
+            EnergyParts.Heading(writer, "Two tilts a year", style);
+            TextFlow.Write(writer, "  ", TwoSentence(result, best), style.Width);
+        }
+
+        EnergyParts.WriteGrounds(writer, result.WeatherSource, result.Assumed, result.Cautions, style);
+    }
+
+    /// <summary>Writes the answer in one sentence.</summary>
+    public void WriteShort(TiltResult result) =>
+        TextFlow.Write(writer, "", $"{Answer(result.Spans[0])}{EnergyParts.But(result.Verdict)}", style.Width, style.Strong);
+
+    private static string Answer(BestFacing year)
+    {
+        if (year.Best is not { } best)
+        {
+            return "How the panels face makes no difference: this wiring brings the same either way.";
+        }
+
+        string own = $"at {Degrees(year.Own.TiltDeg)} facing {Direction(year.Own.AzimuthDeg)}, as planned,";
+        return year.LossShare < Hardly
+            ? $"The panels face well for the year: {own} they bring {Figures.Energy(year.Own.DeliveredKWh)}, and {Degrees(best.TiltDeg)} facing {Direction(best.AzimuthDeg)} would bring {Figures.Energy(best.DeliveredKWh)}."
+            : $"Best for the year is {Degrees(best.TiltDeg)} facing {Direction(best.AzimuthDeg)}, {Figures.Energy(best.DeliveredKWh)}; {own} it is {Figures.Energy(year.Own.DeliveredKWh)}, {Figures.Percent(100 * year.LossShare)} less.";
+    }
+
+    private void WriteSpans(TiltResult result)
+    {
+        TextTable table = new(false, true, false, true, true, true, false);
+        table.Add(["for", "tilt", "facing", "kWh", "as planned", "less", "tilt alone*"]);
+        foreach (BestFacing span in result.Spans)
+        {
+            table.Add(
+                span.Best is { } best
+                    ?
+                    [
+                        span.Span,
+                        Degrees(best.TiltDeg),
+                        Direction(best.AzimuthDeg),
+                        Figures.Number(best.DeliveredKWh, 1),
+                        Figures.Number(span.Own.DeliveredKWh, 1),
+                        Figures.Percent(100 * span.LossShare),
+                        span.BestTilt is { } alone ? $"{Degrees(alone.TiltDeg)}" : "–",
+                    ]
+                    : [span.Span, "any", "–", Figures.Number(span.Own.DeliveredKWh, 1), Figures.Number(span.Own.DeliveredKWh, 1), "–", "–"],
+                style.Strong);
+        }
+
+        table.Write(writer, 2, style.Width, wrapped: 6);
+        TextFlow.Write(writer, "  ", "* the best tilt where the direction has to stay as planned.", style.Width);
+        if (!result.Fixed.IsEmpty)
+        {
+            TextFlow.Write(writer, "  ", $"{string.Join(", ", result.Fixed)}: {(result.Fixed.Length == 1 ? "it has" : "they have")} a facing of its own in the plan and {(result.Fixed.Length == 1 ? "keeps" : "keep")} it.", style.Width);
+        }
+    }
+
+    private void WriteByTilt(TiltResult result)
+    {
+        string[] amounts = [.. result.ByTilt.Select(facing => Figures.Energy(facing.DeliveredKWh))];
+        int amountWidth = amounts.Max(text => text.Length);
+        double most = result.ByTilt.Max(facing => facing.DeliveredKWh);
+        double scale = (style.Width - amountWidth - 10) / Math.Max(1e-9, most);
+        for (int i = 0; i < amounts.Length; i++)
+        {
+            string bar = Ladder.Bar(result.ByTilt[i].DeliveredKWh, result.ByTilt[i].DeliveredKWh, scale);
+            writer.WriteLine($"  {Degrees(result.ByTilt[i].TiltDeg),4}  {amounts[i].PadLeft(amountWidth)}  {bar}".TrimEnd());
+        }
+
+        if (result.NearlyBest is { } nearly)
+        {
+            TextFlow.Write(writer, "  ", $"Anything from {Degrees(Math.Ceiling(nearly.LeastDeg))} to {Degrees(Math.Floor(nearly.MostDeg))} stays within 1 % of the best.", style.Width);
+        }
+    }
+
+    private static string TwoSentence(TiltResult result, Facing best)
+    {
+        if (result.Two is not { } two)
+        {
+            return "A second tilt in the year adds nothing.";
+        }
+
+        double moreKWh = two.DeliveredKWh - best.DeliveredKWh;
+        string off = two.TwoWeeksOffShare < 0.0005 ? "next to nothing" : $"at most {Figures.Percent(100 * two.TwoWeeksOffShare)}";
+        return $"{Degrees(two.FlatDeg)} from {Day(two.FlatFrom)}, {Degrees(two.SteepDeg)} from {Day(two.SteepFrom)}: {Figures.Energy(two.DeliveredKWh)}, {Figures.Energy(moreKWh)} ({Figures.Percent(100 * moreKWh / best.DeliveredKWh)}) more than the best single tilt. Two weeks early or late cost {off}.";
+    }
+
+    private static string Day(DateOnly date) => date.ToString("MMMM d", CultureInfo.InvariantCulture);
+
+    private static string Degrees(double deg) => $"{Figures.Number(deg, deg == Math.Round(deg) ? 0 : 1)}°";
+
+    private static string Direction(double azimuthDeg) => $"{Degrees(azimuthDeg)} ({Winds[(int)Math.Round(azimuthDeg / 45) % 8]})";
+}
