@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Arraywright.Files.Tests;
 
 namespace Arraywright.Cli.Tests;
 
