@@ -33,7 +33,7 @@ internal static class IdealPart
     private static void WriteWindows(TextWriter writer, IdealLabel[] labels, TerminalStyle style)
     {
         TextTable table = new(true, true, true, true, true, true, false);
-        table.Add(["in a string", "strings", "Voc", "Vmp", "Isc", "watts each", ""]);
+        table.Add(["in series", "strings", "Voc", "Vmp", "Isc", "watts each", ""]);
         foreach (IdealLabel label in labels)
         {
             // Rounded inwards: a label at the figure shown is inside the window.

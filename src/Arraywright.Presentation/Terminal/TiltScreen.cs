@@ -53,7 +53,7 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
     private void WriteSpans(TiltResult result)
     {
         TextTable table = new(false, true, false, true, true, true, false);
-        table.Add(["for", "tilt", "facing", "kWh", "as planned", "less", "tilt alone*"]);
+        table.Add(["for", "tilt", "facing", "kWh", "planned", "less", "only tilt*"]);
         foreach (BestFacing span in result.Spans)
         {
             table.Add(

@@ -23,7 +23,7 @@ public sealed class YearRankingTests
         Place = new Place(54.6, -3.1, 200, -14, null),
         Mount = new Mount(40, 180, MountKind.OpenRack),
         Panels = [Stock("a", 2, 120, 22.9, 6.72), Stock("b", 2, 100, 21.6, 6.1), Stock("c", 1, 60, 21, 3.8)],
-        Inputs = [new PlannedInput(new DcInput { Name = "store", MaxVoltageV = 60, MaxCurrent = new Limit(9, Evidence.Nothing), MaxPower = new Limit(320, Evidence.Nothing) }, null)],
+        Inputs = [new PlannedInput(new DcInput { Name = "store", MaxVoltageV = 60, MaxCurrent = new Limit(9, new Evidence(EvidenceKind.Maker, 2, null)), MaxShortCircuitCurrent = new Limit(40, Evidence.Nothing), MaxPower = new Limit(320, Evidence.Nothing) }, null)],
         Units = [],
         Cable = new Cable(Sourced.Given(8.0), Sourced.Given(4.0), Sourced.Given(0.0), Sourced.Given(4.0), Sourced.Given(0.0005)),
         Assumed = [],
