@@ -24,6 +24,8 @@ public sealed class Circuit
     private readonly HillFinder _hills;
     private readonly Standing _lastOpen;
     private readonly Snapshot _open;
+    private readonly Standing _lastLimit;
+    private readonly Snapshot _limit;
     private double _topShare = UsualTopShare;
 
     /// <summary>Makes the circuit of a tree.</summary>
@@ -33,6 +35,8 @@ public sealed class Circuit
         _hills = new HillFinder(_network);
         _lastOpen = new Standing(_network);
         _open = new Snapshot(_network.Leaves.Count);
+        _lastLimit = new Standing(_network);
+        _limit = new Snapshot(_network.Leaves.Count);
         FindOpenCircuit();
     }
 
@@ -153,6 +157,18 @@ public sealed class Circuit
         CurvePoint top = HighestTop();
         _topShare = top.VoltageV > 0 ? top.VoltageV / OpenCircuitV : UsualTopShare;
         return top;
+    }
+
+    /// <summary>The highest power at which the current stays at or under a limit, W, after <see cref="MaximumPowerAgain"/> found a top above that current.</summary>
+    /// <param name="maxA">The limit, A, over 0 and under the current of that top.</param>
+    public double PowerUnderCurrentW(double maxA)
+    {
+        _lastLimit.Recall();
+        _network.SolveAtCurrent(maxA);
+        _lastLimit.Keep();
+        _limit.Take(_network);
+        _hills.SearchBetween(_limit, _open);
+        return Math.Max(_limit.PowerW, HighestTop().PowerW);
     }
 
     /// <summary>Power lost in copper and contacts at a terminal voltage, W.</summary>

@@ -25,12 +25,12 @@ internal sealed class EnergyRun
     private double _voltageH;
     private double _withinStepWh;
 
-    private EnergyRun(PlanPhysics physics, ImmutableArray<Wiring?> wirings, SunSeries series, EnergyOptions options)
+    private EnergyRun(PlanPhysics physics, ImmutableArray<Wiring?> wirings, SunSeries series, EnergyOptions options, bool hasLadder)
     {
         _plan = physics.Plan;
         _series = series;
         _options = options;
-        _arrays = [.. wirings.Select((wiring, input) => wiring is null ? null : new MovingArray(physics, wiring, _plan.Inputs[input].Input))];
+        _arrays = [.. wirings.Select((wiring, input) => wiring is null ? null : new MovingArray(physics, wiring, _plan.Inputs[input].Input, hasLadder))];
         _isSpread = options.SpreadWithinStep && series.AveragedOverH > WithinStep.ShortestH;
         _owners = Owner.Of(_plan);
         _spans = [.. series.SpanNames.Select(_ => new SpanSums(Stages))];
@@ -46,13 +46,25 @@ internal sealed class EnergyRun
     /// <param name="options">How.</param>
     public static EnergyResult Of(PlanPhysics physics, ImmutableArray<Wiring?> wirings, SunSeries series, EnergyOptions options)
     {
-        EnergyRun run = new(physics, wirings, series, options);
-        for (int step = 0; step < series.Count; step++)
-        {
-            run.Step(step);
-        }
-
+        EnergyRun run = new(physics, wirings, series, options, hasLadder: true);
+        run.AllSteps();
         return run.Result();
+    }
+
+    /// <summary>Energy into the inputs alone, kWh: as <see cref="Of"/>, without what is only needed to say where the rest went.</summary>
+    public static double DeliveredKWh(PlanPhysics physics, ImmutableArray<Wiring?> wirings, SunSeries series, EnergyOptions options)
+    {
+        EnergyRun run = new(physics, wirings, series, options, hasLadder: false);
+        run.AllSteps();
+        return run.Total().DeliveredKWh;
+    }
+
+    private void AllSteps()
+    {
+        for (int step = 0; step < _series.Count; step++)
+        {
+            Step(step);
+        }
     }
 
     private void Step(int step)
@@ -104,7 +116,7 @@ internal sealed class EnergyRun
     /// <summary>The levels of one input, the mean of the step's bright and clouded part where that makes a difference to a limit.</summary>
     private LimitedBy InputLevels(MovingArray array, int step)
     {
-        LimitedBy limited = array.Levels(_series.Stocks, step, 1, _inputLevelsW);
+        LimitedBy limited = array.Levels(_series.Stocks, step, StepPart.Whole, 1, _inputLevelsW);
         StockSun sun = _series.Stocks[array.FirstStock];
         if (!_isSpread
             || WithinStep.Of(sun.UsefulWPerM2[step], sun.ClearWPerM2[step]) is not { } parts
@@ -114,8 +126,8 @@ internal sealed class EnergyRun
         }
 
         double meanW = _inputLevelsW[(int)Stage.VoltageWindow];
-        array.Levels(_series.Stocks, step, parts.Clouded, _partLevelsW);
-        LimitedBy held = array.Levels(_series.Stocks, step, parts.Bright, _inputLevelsW);
+        array.Levels(_series.Stocks, step, StepPart.Clouded, parts.Clouded, _partLevelsW);
+        LimitedBy held = array.Levels(_series.Stocks, step, StepPart.Bright, parts.Bright, _inputLevelsW);
         for (int stage = 0; stage < _inputLevelsW.Length; stage++)
         {
             _inputLevelsW[stage] = (parts.BrightShare * _inputLevelsW[stage]) + ((1 - parts.BrightShare) * _partLevelsW[stage]);
@@ -164,13 +176,7 @@ internal sealed class EnergyRun
     private EnergyResult Result()
     {
         ImmutableArray<EnergySpan> spans = [.. _spans.Select((sums, span) => sums.Named(_series.SpanNames[span]))];
-        SpanSums whole = new(Stages);
-        foreach (SpanSums sums in _spans)
-        {
-            whole.Add(sums);
-        }
-
-        EnergySpan total = whole.Named("whole");
+        EnergySpan total = Total();
         return new EnergyResult
         {
             Spans = spans,
@@ -181,5 +187,16 @@ internal sealed class EnergyRun
             Moments = _moments.ToImmutable(),
             WithinStepKWh = _withinStepWh / 1000,
         };
+    }
+
+    private EnergySpan Total()
+    {
+        SpanSums whole = new(Stages);
+        foreach (SpanSums sums in _spans)
+        {
+            whole.Add(sums);
+        }
+
+        return whole.Named("whole");
     }
 }

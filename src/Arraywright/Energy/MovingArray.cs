@@ -11,8 +11,11 @@ internal sealed class MovingArray
     internal const double DarkWPerM2 = 1;
 
     private readonly PlanPhysics _physics;
+    private readonly bool _hasLadder;
+    private readonly PanelModel[] _models;
     private readonly InputWindow _window;
-    private readonly Circuit _circuit;
+    private readonly Circuit[] _circuits;
+    private Circuit _circuit;
     private readonly int[] _stocks;
     private readonly double[] _counts;
     private readonly int _stride;
@@ -23,9 +26,15 @@ internal sealed class MovingArray
     private readonly PanelTops _shadedTops;
     private readonly Circuit?[] _shaded;
 
-    public MovingArray(PlanPhysics physics, Wiring wiring, DcInput input)
+    /// <param name="physics">The panels and circuits of the plan.</param>
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="input">The input it is on.</param>
+    /// <param name="hasLadder">Whether the stages before the cable are wanted: what the panels would give by themselves.</param>
+    public MovingArray(PlanPhysics physics, Wiring wiring, DcInput input, bool hasLadder)
     {
+        _hasLadder = hasLadder;
         _physics = physics;
+        _models = [.. physics.Plan.Panels.Select(stock => physics.Model(stock.Panel.Name))];
         _window = PlanPhysics.Window(input);
         ImmutableArray<PanelStock> stocks = physics.Plan.Panels;
         _counts = [.. stocks.Select(stock => (double)wiring.Panels.Count(name => name == stock.Panel.Name))];
@@ -38,7 +47,9 @@ internal sealed class MovingArray
         _shadedTops = new PanelTops(stocks.Length);
         _shaded = new Circuit?[stocks.Length];
         PanelAtWork OfKind(int stock) => physics.Shaded(stocks[stock].Panel.Name, Conditions.Standard) with { Kind = stock };
-        _circuit = new Circuit(CircuitTree.Of(wiring, name => OfKind(IndexOf(stocks, name)), physics.Wires));
+        CircuitTree tree = CircuitTree.Of(wiring, name => OfKind(IndexOf(stocks, name)), physics.Wires);
+        _circuits = [new Circuit(tree), new Circuit(tree), new Circuit(tree)];
+        _circuit = _circuits[0];
         foreach (int stock in _stocks.Where(stock => !stocks[stock].Shade.GroupFractions.IsEmpty))
         {
             _shaded[stock] = new Circuit(CircuitTree.Of(new Wiring.Single(stocks[stock].Panel.Name), _ => OfKind(stock), WireResistances.None));
@@ -57,11 +68,13 @@ internal sealed class MovingArray
     /// <summary>The power level after each stage up to the voltage window, W, under the conditions of one step.</summary>
     /// <param name="suns">One entry a kind of panel, in plan order.</param>
     /// <param name="step">The step.</param>
+    /// <param name="part">Which part of the step: each is followed from step to step by a circuit of its own, so that little changes from one to the next.</param>
     /// <param name="brightness">Factor on the irradiance: 1 for the mean of the step.</param>
     /// <param name="levelsW">Receives one entry a stage.</param>
     /// <returns>What holds the input.</returns>
-    public LimitedBy Levels(ImmutableArray<StockSun> suns, int step, double brightness, Span<double> levelsW)
+    public LimitedBy Levels(ImmutableArray<StockSun> suns, int step, StepPart part, double brightness, Span<double> levelsW)
     {
+        _circuit = _circuits[(int)part];
         levelsW.Clear();
         double brightest = 0;
         foreach (int stock in _stocks)
@@ -81,33 +94,47 @@ internal sealed class MovingArray
         }
 
         SetPanels(suns, step, brightness);
+        if (_hasLadder)
+        {
+            AddPanelsAlone(levelsW);
+        }
+
+        _circuit.Update(_groups, _stride);
+        Top = _circuit.MaximumPowerAgain();
+        levelsW[(int)Stage.Cable] = Top.PowerW;
+        levelsW[(int)Stage.Mismatch] = Top.PowerW + (_hasLadder ? _circuit.WireLossW(Top.VoltageV) : 0);
+        return Limited(levelsW);
+    }
+
+    /// <summary>What the panels would give each by itself: in weak sun at 25 °C, as warm as they are, and in their shade.</summary>
+    private void AddPanelsAlone(Span<double> levelsW)
+    {
+        _coldTops.Solve();
+        _warmTops.Solve();
+        _shadedTops.Solve();
         foreach (int stock in _stocks)
         {
             levelsW[(int)Stage.WeakSun] += _counts[stock] * _coldTops.PowerW(stock);
             levelsW[(int)Stage.Heat] += _counts[stock] * _warmTops.PowerW(stock);
             levelsW[(int)Stage.Shade] += _counts[stock] * (_shaded[stock] is { } alone ? AloneW(alone) : (_isEvenlyShaded[stock] ? _shadedTops : _warmTops).PowerW(stock));
         }
-
-        _circuit.Update(_groups, _stride);
-        Top = _circuit.MaximumPowerAgain();
-        levelsW[(int)Stage.Cable] = Top.PowerW;
-        levelsW[(int)Stage.Mismatch] = Top.PowerW + _circuit.WireLossW(Top.VoltageV);
-        return Limited(levelsW);
     }
 
     /// <summary>Gives every panel, and every group of its cells, the conditions of a step.</summary>
     private void SetPanels(ImmutableArray<StockSun> suns, int step, double brightness)
     {
-        bool anyShaded = false;
         foreach (int stock in _stocks)
         {
             PanelStock kind = _physics.Plan.Panels[stock];
-            PanelModel model = _physics.Model(kind.Panel.Name);
+            PanelModel model = _models[stock];
             StockSun sun = suns[stock];
             Conditions open = new(sun.UsefulWPerM2[step] * brightness, sun.CellC[step]);
             DiodeParameters whole = model.At(open);
-            _coldTops.Set(stock, model.At(open with { CellC = Conditions.Standard.CellC }));
-            _warmTops.Set(stock, whole);
+            if (_hasLadder)
+            {
+                _coldTops.Set(stock, model.At(open with { CellC = Conditions.Standard.CellC }));
+                _warmTops.Set(stock, whole);
+            }
 
             Span<DiodeParameters> groups = _groups.AsSpan(stock * _stride, _stride);
             double litFraction = 1 - sun.ShadedFraction[step];
@@ -119,16 +146,8 @@ internal sealed class MovingArray
                 continue;
             }
 
-            anyShaded = true;
             _shadedTops.Set(stock, model.At(open with { IrradianceWPerM2 = open.IrradianceWPerM2 * evenFraction }));
             model.FillGroups(open with { IrradianceWPerM2 = open.IrradianceWPerM2 * litFraction }, kind.Shade, groups);
-        }
-
-        _coldTops.Solve();
-        _warmTops.Solve();
-        if (anyShaded)
-        {
-            _shadedTops.Solve();
         }
     }
 
@@ -149,7 +168,7 @@ internal sealed class MovingArray
             return LimitedBy.None;
         }
 
-        double currentW = Top.CurrentA <= _window.MaxA ? freeW : _circuit.PowerTakenW(InputWindow.Open with { MaxA = _window.MaxA });
+        double currentW = Top.CurrentA <= _window.MaxA ? freeW : _circuit.PowerUnderCurrentW(_window.MaxA);
         double powerW = Math.Min(currentW, _window.MaxW);
         double takenW = inWindow ? powerW : _circuit.PowerTakenW(_window);
         levelsW[(int)Stage.CurrentLimit] = currentW;

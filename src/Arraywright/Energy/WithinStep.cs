@@ -36,3 +36,16 @@ internal static class WithinStep
         return (brightShare, 1 / share, (share - brightShare) / ((1 - brightShare) * share));
     }
 }
+
+/// <summary>A step as a whole, or a part of its time.</summary>
+internal enum StepPart
+{
+    /// <summary>All of it, at its mean.</summary>
+    Whole,
+
+    /// <summary>Its clouded part.</summary>
+    Clouded,
+
+    /// <summary>Its bright part.</summary>
+    Bright,
+}

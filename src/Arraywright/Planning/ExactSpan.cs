@@ -69,7 +69,7 @@ internal sealed class ExactSpan
     }
 
     private double DeliveredKWh(ImmutableArray<Wiring?> wirings) =>
-        EnergyRun.Of(_physics, wirings, _series, EnergyOptions.Default).Total.DeliveredKWh;
+        EnergyRun.DeliveredKWh(_physics, wirings, _series, EnergyOptions.Default);
 
     private static WeatherYear Within(WeatherYear weather, DaySpan dates) =>
         weather.Steps.Where(step => dates.Has(step.Ends.AddHours(-weather.StepH / 2))).ToImmutableArray() is { IsEmpty: false } steps

@@ -36,8 +36,8 @@ public static class Planner
         SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
         SearchOutcome? ask = SearchSetup.LimitsBind(within, beyond) || go.Best.IsEmpty ? WiringSearch.Run(beyond, SearchOptions.Default, progress, cancellation) : null;
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
-        ImmutableArray<Candidate> askBest = ask is null ? [] : [.. ask.Best.Take(Shown)];
-        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, go.Best, roomier is null ? askBest : askBest.Add(roomier));
+        ImmutableArray<Candidate> askBest = ask is null ? [] : [.. ask.Best.Take(go.Best.IsEmpty ? Shown : 1)];
+        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. go.Best.Take(Shown)], roomier is null ? askBest : askBest.Add(roomier));
         askBest = resolved.Others[..askBest.Length];
 
         List<(Candidate Candidate, ImmutableArray<string> ChosenFor)> chosen = [.. resolved.Ranked.Take(Shown).Select(candidate => (candidate, candidate.ChosenFor))];

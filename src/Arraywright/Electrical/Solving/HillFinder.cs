@@ -96,6 +96,15 @@ internal sealed class HillFinder
         Settle(Sought.Highest, Math.Max(low.PowerW, guess.PowerW), double.PositiveInfinity, open.VoltageV * Resolution, used);
     }
 
+    /// <summary>Finds the highest top between two solved points, where it is above the power of the lower one.</summary>
+    public void SearchBetween(Snapshot low, Snapshot high)
+    {
+        Tops.Clear();
+        _open.Clear();
+        _open.Push((low, high));
+        Settle(Sought.Highest, low.PowerW, double.PositiveInfinity, high.VoltageV * Resolution, 0);
+    }
+
     private void Settle(Sought sought, double bestW, double bestV, double narrow, int used)
     {
         while (_open.TryPop(out (Snapshot Left, Snapshot Right) interval))
