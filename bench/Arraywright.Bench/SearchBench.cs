@@ -8,8 +8,8 @@ namespace Arraywright.Bench;
 /// <summary>Times the search with proof and shows how its cost grows.</summary>
 public static class SearchBench
 {
-    private static readonly SearchInput s_small = new("60 V", new InputWindow(12, 55, 12, 20, 1000), 60, 0.05);
-    private static readonly SearchInput s_large = new("150 V", new InputWindow(30, 145, 40, 25, 2000), 150, 0.05);
+    private static readonly SearchInput Small = new("60 V", new InputWindow(12, 55, 12, 20, 1000), 60, 0.05);
+    private static readonly SearchInput Large = new("150 V", new InputWindow(30, 145, 40, 25, 2000), 150, 0.05);
 
     /// <summary>Runs all cases and prints a table: median of five runs; memory is the whole process's so far.</summary>
     /// <param name="output">Where to.</param>
@@ -28,29 +28,29 @@ public static class SearchBench
 
     private static IEnumerable<(string Name, double TargetMs, SearchProblem Problem)> Cases()
     {
-        yield return ("8 different, 60 V", 20, SearchPiles.Of(8, 1, 32, 60, s_small));
-        yield return ("8 different, 150 V", 20, SearchPiles.Of(8, 1, 32, 60, s_large));
-        yield return ("10 different, 60 V", double.NaN, SearchPiles.Of(10, 1, 32, 60, s_small));
-        yield return ("12 different, 60 V", 100, SearchPiles.Of(12, 1, 32, 60, s_small));
-        yield return ("12 different of 36 cells, 60 V", 100, SearchPiles.Of(12, 1, 30, 40, s_small));
-        yield return ("12 different, 60 V, open", 100, SearchPiles.Of(12, 1, 32, 60, s_small with { Window = s_small.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
-        yield return ("12 different, 150 V", 300, SearchPiles.Of(12, 1, 32, 60, s_large));
-        yield return ("12 different, 150 V, open", 300, SearchPiles.Of(12, 1, 32, 60, s_large with { Window = s_large.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
-        yield return ("14 different, 60 V", double.NaN, SearchPiles.Of(14, 1, 32, 60, s_small));
-        yield return ("14 different, 150 V", double.NaN, SearchPiles.Of(14, 1, 32, 60, s_large));
-        yield return ("16 different, 60 V", 2000, SearchPiles.Of(16, 1, 32, 60, s_small));
-        yield return ("16 different of 36 cells, 60 V", 2000, SearchPiles.Of(16, 1, 30, 40, s_small));
-        yield return ("16 different, 60 V, open", 2000, SearchPiles.Of(16, 1, 32, 60, s_small with { Window = s_small.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
-        yield return ("24 of 4 kinds, 60 V", 2000, SearchPiles.Of(4, 6, 32, 60, s_small));
-        yield return ("24 of 4 kinds, 150 V", 2000, SearchPiles.Of(4, 6, 32, 60, s_large));
-        yield return ("24 of 4 kinds, 150 V, open", 2000, SearchPiles.Of(4, 6, 32, 60, s_large with { Window = s_large.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
-        yield return ("12 different, 60 V and 150 V", 2000, SearchPiles.Of(12, 1, 32, 60, s_small, s_large));
-        yield return ("12 different, 2 alike 60 V", 2000, SearchPiles.Of(12, 1, 32, 60, s_small, s_small));
-        yield return ("24 different, 60 V", double.NaN, SearchPiles.Of(24, 1, 32, 60, s_small));
-        yield return ("24 different, 150 V", double.NaN, SearchPiles.Of(24, 1, 32, 60, s_large));
-        yield return ("12 different, 150 V, blocks", double.NaN, SearchPiles.Of(12, 1, 32, 60, s_large) with { Family = WiringFamily.StringsOfBlocks });
-        yield return ("8 different, 60 V, blocks", double.NaN, SearchPiles.Of(8, 1, 32, 60, s_small) with { Family = WiringFamily.StringsOfBlocks });
-        yield return ("8 different, 150 V, blocks", double.NaN, SearchPiles.Of(8, 1, 32, 60, s_large) with { Family = WiringFamily.StringsOfBlocks });
+        yield return ("8 different, 60 V", 20, SearchPiles.Of(8, 1, 32, 60, Small));
+        yield return ("8 different, 150 V", 20, SearchPiles.Of(8, 1, 32, 60, Large));
+        yield return ("10 different, 60 V", double.NaN, SearchPiles.Of(10, 1, 32, 60, Small));
+        yield return ("12 different, 60 V", 100, SearchPiles.Of(12, 1, 32, 60, Small));
+        yield return ("12 different of 36 cells, 60 V", 100, SearchPiles.Of(12, 1, 30, 40, Small));
+        yield return ("12 different, 60 V, open", 100, SearchPiles.Of(12, 1, 32, 60, Small with { Window = Small.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
+        yield return ("12 different, 150 V", 300, SearchPiles.Of(12, 1, 32, 60, Large));
+        yield return ("12 different, 150 V, open", 300, SearchPiles.Of(12, 1, 32, 60, Large with { Window = Large.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
+        yield return ("14 different, 60 V", double.NaN, SearchPiles.Of(14, 1, 32, 60, Small));
+        yield return ("14 different, 150 V", double.NaN, SearchPiles.Of(14, 1, 32, 60, Large));
+        yield return ("16 different, 60 V", 2000, SearchPiles.Of(16, 1, 32, 60, Small));
+        yield return ("16 different of 36 cells, 60 V", 2000, SearchPiles.Of(16, 1, 30, 40, Small));
+        yield return ("16 different, 60 V, open", 2000, SearchPiles.Of(16, 1, 32, 60, Small with { Window = Small.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
+        yield return ("24 of 4 kinds, 60 V", 2000, SearchPiles.Of(4, 6, 32, 60, Small));
+        yield return ("24 of 4 kinds, 150 V", 2000, SearchPiles.Of(4, 6, 32, 60, Large));
+        yield return ("24 of 4 kinds, 150 V, open", 2000, SearchPiles.Of(4, 6, 32, 60, Large with { Window = Large.Window with { MaxA = double.PositiveInfinity, MaxW = double.PositiveInfinity } }));
+        yield return ("12 different, 60 V and 150 V", 2000, SearchPiles.Of(12, 1, 32, 60, Small, Large));
+        yield return ("12 different, 2 alike 60 V", 2000, SearchPiles.Of(12, 1, 32, 60, Small, Small));
+        yield return ("24 different, 60 V", double.NaN, SearchPiles.Of(24, 1, 32, 60, Small));
+        yield return ("24 different, 150 V", double.NaN, SearchPiles.Of(24, 1, 32, 60, Large));
+        yield return ("12 different, 150 V, blocks", double.NaN, SearchPiles.Of(12, 1, 32, 60, Large) with { Family = WiringFamily.StringsOfBlocks });
+        yield return ("8 different, 60 V, blocks", double.NaN, SearchPiles.Of(8, 1, 32, 60, Small) with { Family = WiringFamily.StringsOfBlocks });
+        yield return ("8 different, 150 V, blocks", double.NaN, SearchPiles.Of(8, 1, 32, 60, Large) with { Family = WiringFamily.StringsOfBlocks });
     }
 
     private static void Measure(TextWriter output, string name, double targetMs, SearchProblem problem)

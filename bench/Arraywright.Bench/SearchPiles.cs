@@ -10,7 +10,7 @@ internal static class SearchPiles
     private const double KelvinAt25C = 298.15;
 
     /// <summary>Irradiance (W/m²), cell temperature (°C) and weight: a spread of a temperate year, no source.</summary>
-    private static readonly (double G, double C, double Weight)[] s_moments =
+    private static readonly (double G, double C, double Weight)[] Moments =
     [
         (60, 5, 5), (120, 10, 8), (200, 12, 9), (280, 18, 9), (350, 22, 8), (430, 27, 8), (500, 30, 8), (570, 34, 7),
         (640, 38, 7), (700, 41, 6), (760, 45, 6), (820, 48, 5), (880, 51, 5), (930, 54, 4), (980, 58, 3), (1050, 62, 2),
@@ -38,7 +38,7 @@ internal static class SearchPiles
         {
             Stocks = stocks.ToImmutable(),
             Inputs = [.. inputs],
-            Weights = [.. s_moments.Select(moment => moment.Weight)],
+            Weights = [.. Moments.Select(moment => moment.Weight)],
             StringOhm = 0.01,
             ContactOhm = 0.0005,
         };
@@ -46,7 +46,7 @@ internal static class SearchPiles
 
     private static SearchStock Stock(string name, int count, int cells, double iscA)
     {
-        ImmutableArray<PanelAtWork> atWork = [.. s_moments.Select(moment => At(cells, iscA, moment.G, moment.C))];
+        ImmutableArray<PanelAtWork> atWork = [.. Moments.Select(moment => At(cells, iscA, moment.G, moment.C))];
         DiodeParameters standard = At(cells, iscA, 1000, 25).Groups[0];
         double vocV = Groups(cells) * standard.IdealityV * Math.Log((standard.LightCurrentA / standard.SaturationCurrentA) + 1);
         return new SearchStock(name, count, atWork, vocV * 1.12, vocV * 1.11, 1000, iscA, vocV * iscA * 0.76);

@@ -6,7 +6,7 @@ internal sealed class CurveLines
     /// <summary>Ratio of neighbouring currents where the panels work: chords then lie within about 1e-5 of the power.</summary>
     private const double Ratio = 1.008;
     private const int LowCurrents = 8;
-    private static readonly double[] s_feedBack = [-1, -0.5, -0.25, -0.12, -0.06, -0.03, -0.015, -0.007, -0.003];
+    private static readonly double[] FeedBack = [-1, -0.5, -0.25, -0.12, -0.06, -0.03, -0.015, -0.007, -0.003];
 
     private readonly double[][][] _linesV;
 
@@ -65,7 +65,7 @@ internal sealed class CurveLines
             fine++;
         }
 
-        var currents = new double[s_feedBack.Length + LowCurrents + fine];
+        var currents = new double[FeedBack.Length + LowCurrents + fine];
         int at = currents.Length;
         double current = topA;
         for (int i = 0; i < fine; i++, current /= Ratio)
@@ -78,9 +78,9 @@ internal sealed class CurveLines
             currents[--at] = current * i / LowCurrents;
         }
 
-        for (int i = 0; i < s_feedBack.Length; i++)
+        for (int i = 0; i < FeedBack.Length; i++)
         {
-            currents[i] = s_feedBack[i] * topA;
+            currents[i] = FeedBack[i] * topA;
         }
 
         return currents;

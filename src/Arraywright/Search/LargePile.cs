@@ -114,6 +114,23 @@ internal static class LargePile
         return places;
     }
 
+    /// <summary>Weighted mean of what every panel gives by itself at its best, and no more than all inputs take: no wiring gets more out of them.</summary>
+    public static double PanelsAloneW(SearchProblem problem)
+    {
+        double sum = 0;
+        for (int moment = 0; moment < problem.Weights.Length; moment++)
+        {
+            int at = moment;
+            double panelsW = problem.Stocks.Sum(stock => stock.Count * AloneW(stock.AtWork[at]));
+            sum += problem.Weights[moment] * Math.Min(panelsW, ExactWorth.TogetherW(problem, input => problem.Inputs[input].Window.MaxW));
+        }
+
+        return sum / problem.Weights.Sum();
+    }
+
+    private static double AloneW(PanelAtWork panel) =>
+        new Circuit(CircuitTree.Of(new Wiring.Single("it"), _ => panel, WireResistances.None)).MaximumPower().PowerW;
+
     /// <summary>The same wirings with other panels, by place.</summary>
     private static ImmutableArray<Wiring?> Named(ImmutableArray<Wiring?> wirings, string[] names)
     {

@@ -7,7 +7,7 @@ internal sealed class Proof
 {
     private const int FewestCells = 12;
     private const int MostCells = 48;
-    private static readonly long[] s_budgets = [20_000, 100_000, 400_000, long.MaxValue];
+    private static readonly long[] Budgets = [20_000, 100_000, 400_000, long.MaxValue];
 
     private readonly SearchProblem _problem;
     private readonly SearchOptions _options;
@@ -28,10 +28,7 @@ internal sealed class Proof
         _catalog = catalog;
         _progress = progress;
         _cancellation = cancellation;
-progress?.Report(-1);
         _lines = new CurveLines(problem, catalog);
-progress?.Report(-2);
-
         _strings = new InputStrings[problem.Inputs.Length];
         for (int input = 0; input < _strings.Length; input++)
         {
@@ -56,22 +53,18 @@ progress?.Report(-2);
         VoltageCells[] cells = FirstCells();
         double boundW = 0;
         PartBounds? before = null;
-        for (int level = 0; level < s_budgets.Length; level++)
+        for (int level = 0; level < Budgets.Length; level++)
         {
-            _progress?.Report((double)level / s_budgets.Length);
+            _progress?.Report((double)level / Budgets.Length);
             PartBounds bounds = BoundsOver(cells, before);
             before = bounds;
-_progress?.Report(level + 0.5);
-            boundW = Walk(bounds, Math.Min(s_budgets[level], _options.NodeBudget - _nodes));
-            if (boundW <= _shortlist.FloorW || level == s_budgets.Length - 1 || _cancellation.IsCancellationRequested)
+            boundW = Walk(bounds, Math.Min(Budgets[level], _options.NodeBudget - _nodes));
+            if (boundW <= _shortlist.FloorW || level == Budgets.Length - 1 || _cancellation.IsCancellationRequested)
             {
-_progress?.Report(level + 0.6);
                 Simplify(bounds);
-_progress?.Report(level + 0.7);
                 break;
             }
 
-_progress?.Report(level + 0.6);
             bool[][] keep = bounds.CellsAbove(_shortlist.BestW * (1 - _options.NearTieFraction));
             cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
         }
@@ -88,7 +81,6 @@ _progress?.Report(level + 0.6);
         if (bounds.HighestW > floorW)
         {
             // Once finer is enough: what is left comes from taking unlike panels for alike.
-_progress?.Report(level + 0.6);
             bool[][] keep = bounds.CellsAbove(floorW);
             cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
             bounds = BoundsOver(cells, bounds);
@@ -127,7 +119,7 @@ _progress?.Report(level + 0.6);
             }
         }
 
-        _nodes += tree.Nodes;_progress?.Report(tree.Nodes);
+        _nodes += tree.Nodes;
         return Math.Max(tree.UnseenW, tree.Stopped ? upToW : 0);
     }
 
@@ -145,7 +137,7 @@ _progress?.Report(level + 0.6);
             tree.Walk(split);
         }
 
-        _nodes += tree.Nodes;_progress?.Report(tree.Nodes);
+        _nodes += tree.Nodes;
     }
 
     private double LabelPowerW(int part)
@@ -191,7 +183,6 @@ _progress?.Report(level + 0.6);
     {
         int[] first = [.. Enumerable.Range(0, cells.Length).Where(input => Array.IndexOf(_strings, _strings[input]) == input)];
         float[][] tables = StringTables.Fill(_catalog, _lines, [.. first.Select(input => (cells[input], _strings[input].Place))]);
-_progress?.Report(10);
         var covers = new CoverTable[cells.Length];
         for (int i = 0; i < first.Length; i++)
         {
@@ -203,7 +194,6 @@ _progress?.Report(10);
             covers[input] ??= covers[Array.IndexOf(_strings, _strings[input])];
         }
 
-_progress?.Report(20 + cells[0].Columns/1000.0);
         return new PartBounds(_problem, _catalog.Pile, covers);
     }
 

@@ -80,6 +80,7 @@ public static class WiringSearch
         ];
         double bestW = filled.IsEmpty ? 0 : filled[0].ObjectiveW;
         double boundW = idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, cancellation).BoundW(bestW);
+        boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));
         return new SearchOutcome(Ranking.Of(filled, options), Report(rough, ", nearly equal panels taken for equal", bestW, boundW, found.Report.Feasible), found.Nodes);
     }
 

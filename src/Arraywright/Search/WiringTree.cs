@@ -28,8 +28,7 @@ internal sealed class WiringTree
     private readonly float[] _nothing;
     private readonly float[][] _sums;
     private readonly List<(double BoundW, int String)>[] _children;
-    private readonly float[][] _inputW;
-    private readonly double[] _beside;
+    private readonly InputsTogether _inputs;
     private readonly List<int>[] _chosen;
     private int[] _parts = [];
     private int _stringsChosen;
@@ -55,12 +54,10 @@ internal sealed class WiringTree
         _cancellation = cancellation;
         int panels = catalog.Pile.Panels[catalog.Pile.Whole];
         int columns = bounds.Covers.Max(cover => cover.Cells.Columns);
-        int lanes = bounds.Covers[0].Cells.Lanes;
         _nothing = new float[columns];
         _sums = [.. Enumerable.Range(0, panels + 1).Select(_ => new float[columns])];
         _children = [.. Enumerable.Range(0, panels + 1).Select(_ => new List<(double, int)>())];
-        _inputW = [.. strings.Select(_ => new float[lanes])];
-        _beside = new double[lanes];
+        _inputs = new InputsTogether(problem, bounds);
         _chosen = [.. strings.Select(_ => new List<int>())];
     }
 
@@ -93,8 +90,7 @@ internal sealed class WiringTree
         _parts = split.Parts;
         for (int input = 0; input < _parts.Length; input++)
         {
-            int lanes = _inputW[input].Length;
-            _bounds.PartW[input].AsSpan(_parts[input] * lanes, lanes).CopyTo(_inputW[input]);
+            _inputs.Suppose(input, _parts[input]);
         }
 
         Enter(0, 0, split.BoundW);
@@ -116,8 +112,7 @@ internal sealed class WiringTree
 
         _sums[depth].AsSpan().Clear();
         Extend(input, _parts[input], depth, -1, 0);
-        int lanes = _inputW[input].Length;
-        _bounds.PartW[input].AsSpan(_parts[input] * lanes, lanes).CopyTo(_inputW[input]);
+        _inputs.Suppose(input, _parts[input]);
     }
 
     /// <summary>Takes one more string for an input, in every way worth it, best bound first.</summary>
@@ -155,7 +150,7 @@ internal sealed class WiringTree
             }
             else
             {
-                cover.Cells.Worth(_sums[depth].AsSpan(0, cover.Cells.Columns), cover.OfString(s), cover.Of(0), _inputW[input]);
+                cover.Cells.Worth(_sums[depth].AsSpan(0, cover.Cells.Columns), cover.OfString(s), cover.Of(0), _inputs.Of(input));
                 Enter(input + 1, depth + 1, boundW);
             }
 
@@ -169,8 +164,8 @@ internal sealed class WiringTree
         Pile pile = _catalog.Pile;
         CoverTable cover = _bounds.Covers[input];
         InputStrings strings = _strings[input];
-        double fixedW = Beside(input);
-        Span<float> mostW = stackalloc float[_beside.Length];
+        double fixedW = _inputs.Beside(input);
+        Span<float> mostW = stackalloc float[cover.Cells.Lanes];
         ReadOnlySpan<float> sum = _sums[depth].AsSpan(0, cover.Cells.Columns);
         int kind = pile.Lowest[rest];
         int from = last >= 0 && pile.Lowest[strings.Parts[last]] == kind ? last : 0;
@@ -185,7 +180,7 @@ internal sealed class WiringTree
             {
                 Nodes++;
                 cover.Cells.Worth(sum, cover.OfString(s), cover.Of(left), mostW);
-                double boundW = fixedW + Weighted(input, mostW);
+                double boundW = fixedW + _inputs.With(input, mostW);
                 if (boundW > floorW)
                 {
                     children.Add((boundW, s));
@@ -204,64 +199,6 @@ internal sealed class WiringTree
         }
 
         return least;
-    }
-
-    /// <summary>Notes what the other inputs of the same unit take in each moment, and returns the weighted sum of all that the input at hand does not touch.</summary>
-    private double Beside(int input)
-    {
-        int unit = _problem.Inputs[input].Unit;
-        double sum = 0;
-        for (int moment = 0; moment < _bounds.Shares.Length; moment++)
-        {
-            _beside[moment] = 0;
-            double apart = 0;
-            for (int other = 0; other < _parts.Length; other++)
-            {
-                int otherUnit = _problem.Inputs[other].Unit;
-                if (other != input && otherUnit >= 0 && otherUnit == unit)
-                {
-                    _beside[moment] += _inputW[other][moment];
-                }
-                else if (other != input && otherUnit < 0)
-                {
-                    apart += _inputW[other][moment];
-                }
-            }
-
-            sum += _bounds.Shares[moment] * (apart + OtherUnits(unit, moment));
-        }
-
-        return sum;
-    }
-
-    private double OtherUnits(int unit, int moment)
-    {
-        double sum = 0;
-        for (int otherUnit = 0; otherUnit < _problem.UnitMaxW.Length; otherUnit++)
-        {
-            double togetherW = 0;
-            for (int other = 0; other < _parts.Length && otherUnit != unit; other++)
-            {
-                togetherW += _problem.Inputs[other].Unit == otherUnit ? _inputW[other][moment] : 0;
-            }
-
-            sum += Math.Min(togetherW, _problem.UnitMaxW[otherUnit]);
-        }
-
-        return sum;
-    }
-
-    private double Weighted(int input, ReadOnlySpan<float> mostW)
-    {
-        double unitW = _bounds.UnitMaxW(input);
-        ReadOnlySpan<double> shares = _bounds.Shares;
-        double sum = 0;
-        for (int moment = 0; moment < shares.Length; moment++)
-        {
-            sum += shares[moment] * Math.Min(mostW[moment] + _beside[moment], unitW);
-        }
-
-        return sum;
     }
 
     private static void Add(ReadOnlySpan<float> a, ReadOnlySpan<float> b, Span<float> sum)
@@ -294,7 +231,7 @@ internal sealed class WiringTree
         for (int moment = 0; moment < _bounds.Shares.Length; moment++)
         {
             double share = _bounds.Shares[moment];
-            boundW -= share * ExactWorth.TogetherW(_problem, input => _inputW[input][moment]);
+            boundW -= share * ExactWorth.TogetherW(_problem, input => _inputs.Of(input)[moment]);
             exactW += share * ExactWorth.TogetherW(_problem, input => Known(known, wirings, circuits, input, moment));
             if (exactW + boundW <= giveUpW)
             {

@@ -7,7 +7,7 @@ namespace Arraywright.Tests.Search;
 
 public sealed class WiringSearchProperties
 {
-    private static readonly Gen<InputWindow> s_windows =
+    private static readonly Gen<InputWindow> Windows =
         from minV in OneOf(0.0, 12, 25)
         from maxV in OneOf(double.PositiveInfinity, 45, 30)
         from startV in OneOf(0.0, 14, 24)
@@ -15,8 +15,8 @@ public sealed class WiringSearchProperties
         from maxW in OneOf(double.PositiveInfinity, 250, 90)
         select new InputWindow(minV, maxV, startV, maxA, maxW);
 
-    private static readonly Gen<SearchInput> s_inputs =
-        from window in s_windows
+    private static readonly Gen<SearchInput> Inputs =
+        from window in Windows
         from maxVoltageV in OneOf(50.0, 60, 110)
         from runOhm in OneOf(0.0, 0.02, 0.3)
         from iscSumA in OneOf(double.PositiveInfinity, double.PositiveInfinity, 15.005)
@@ -35,7 +35,7 @@ public sealed class WiringSearchProperties
 
     private static Gen<SearchProblem> Problem(int kinds, int each, int inputs, WiringFamily family) =>
         from stocks in Gen.Select(Stock(0, each), Stock(1, each), Stock(2, each), Stock(3, each), Stock(4, 1))
-        from list in s_inputs.Array[inputs]
+        from list in Inputs.Array[inputs]
         from alike in Gen.Bool
         from unit in Gen.Bool
         from contactOhm in OneOf(0, 0.0005, 0.02)

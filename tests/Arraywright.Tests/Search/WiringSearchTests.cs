@@ -6,13 +6,13 @@ namespace Arraywright.Tests.Search;
 
 public sealed class WiringSearchTests
 {
-    private static readonly double[] s_sun = [1000];
-    private static readonly SearchInput s_open = new("store", InputWindow.Open, 60, 0);
+    private static readonly double[] Sun = [1000];
+    private static readonly SearchInput OpenInput = new("store", InputWindow.Open, 60, 0);
 
     [Fact]
     public void Nothing_is_connected_when_one_panel_alone_passes_the_limit()
     {
-        SearchOutcome outcome = WiringSearch.Run(Problem([SearchPanels.Stock("a", 3, 36, 6, s_sun)], s_open with { MaxVoltageV = 10 }), SearchOptions.Default);
+        SearchOutcome outcome = WiringSearch.Run(Problem([SearchPanels.Stock("a", 3, 36, 6, Sun)], OpenInput with { MaxVoltageV = 10 }), SearchOptions.Default);
 
         Assert.Empty(outcome.Best);
         Assert.True(outcome.Report.Proved);
@@ -23,11 +23,11 @@ public sealed class WiringSearchTests
     [Fact]
     public void A_voltage_just_over_the_limit_is_never_connected()
     {
-        SearchStock stock = SearchPanels.Stock("a", 2, 36, 6, s_sun);
+        SearchStock stock = SearchPanels.Stock("a", 2, 36, 6, Sun);
         double pairV = stock.ColdLabelV + stock.ColdLabelV;
 
-        Candidate at = WiringSearch.Run(Problem([stock], s_open with { MaxVoltageV = pairV, Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best[0];
-        ImmutableArray<Candidate> over = WiringSearch.Run(Problem([stock], s_open with { MaxVoltageV = Math.BitDecrement(pairV), Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best;
+        Candidate at = WiringSearch.Run(Problem([stock], OpenInput with { MaxVoltageV = pairV, Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best[0];
+        ImmutableArray<Candidate> over = WiringSearch.Run(Problem([stock], OpenInput with { MaxVoltageV = Math.BitDecrement(pairV), Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best;
 
         Assert.Equal(1, at.Strings);
         Assert.Empty(over);
@@ -37,8 +37,8 @@ public sealed class WiringSearchTests
     public void A_full_input_gets_no_more_panels_than_it_needs()
     {
         // Each of the four gives about 118 W (36 cells, 6 A); the input takes 90 W.
-        SearchInput input = s_open with { Window = InputWindow.Open with { MaxW = 90 } };
-        SearchOutcome outcome = WiringSearch.Run(Problem([SearchPanels.Stock("a", 4, 36, 6, s_sun)], input), SearchOptions.Default);
+        SearchInput input = OpenInput with { Window = InputWindow.Open with { MaxW = 90 } };
+        SearchOutcome outcome = WiringSearch.Run(Problem([SearchPanels.Stock("a", 4, 36, 6, Sun)], input), SearchOptions.Default);
 
         Assert.Equal(90, outcome.Best[0].ObjectiveW, 1e-6);
         Assert.Equal(1, outcome.Best[0].Panels);
@@ -48,7 +48,7 @@ public sealed class WiringSearchTests
     [Fact]
     public void A_last_word_is_obeyed_and_the_proof_still_holds()
     {
-        SearchProblem problem = Problem(Mixed(5), s_open) with { Accept = wirings => wirings[0]!.Strings.Length <= 1 };
+        SearchProblem problem = Problem(Mixed(5), OpenInput) with { Accept = wirings => wirings[0]!.Strings.Length <= 1 };
         SearchOutcome outcome = WiringSearch.Run(problem, SearchOptions.Default);
 
         double bestW = EveryWiring.Judged(problem).Where(wiring => wiring.Wirings[0]?.Strings.Length <= 1).Max(wiring => wiring.ObjectiveW);
@@ -60,7 +60,7 @@ public sealed class WiringSearchTests
     [Fact]
     public void Asking_twice_gives_the_same_answer()
     {
-        SearchProblem problem = Problem(Mixed(9), s_open);
+        SearchProblem problem = Problem(Mixed(9), OpenInput);
         SearchOutcome once = WiringSearch.Run(problem, SearchOptions.Default);
         SearchOutcome twice = WiringSearch.Run(problem, SearchOptions.Default);
 
@@ -72,7 +72,7 @@ public sealed class WiringSearchTests
     [Fact]
     public void A_spent_budget_leaves_an_honest_gap()
     {
-        SearchProblem problem = Problem(Mixed(12), s_open);
+        SearchProblem problem = Problem(Mixed(12), OpenInput);
         SearchOutcome full = WiringSearch.Run(problem, SearchOptions.Default);
         SearchOutcome hasty = WiringSearch.Run(problem, SearchOptions.Default with { NodeBudget = 1 });
 
@@ -88,7 +88,7 @@ public sealed class WiringSearchTests
     {
         using CancellationTokenSource called = new();
         called.Cancel();
-        SearchOutcome outcome = WiringSearch.Run(Problem(Mixed(6), s_open), SearchOptions.Default, progress: null, called.Token);
+        SearchOutcome outcome = WiringSearch.Run(Problem(Mixed(6), OpenInput), SearchOptions.Default, progress: null, called.Token);
 
         Assert.False(outcome.Report.Proved);
         Assert.Equal(100, outcome.Report.GapPercent);
@@ -100,7 +100,7 @@ public sealed class WiringSearchTests
     [InlineData(WiringFamily.StringsOfBlocks)]
     public void A_pile_too_large_gets_a_good_wiring_and_an_honest_gap(WiringFamily family)
     {
-        SearchProblem problem = Problem(Mixed(6), s_open with { MaxIscSumA = 25 }) with { Family = family };
+        SearchProblem problem = Problem(Mixed(6), OpenInput with { MaxIscSumA = 25 }) with { Family = family };
         SearchOutcome exact = WiringSearch.Run(problem, SearchOptions.Default);
         SearchOutcome rough = WiringSearch.Run(problem, SearchOptions.Default with { MostParts = 20 });
 
@@ -120,14 +120,14 @@ public sealed class WiringSearchTests
     [Fact]
     public void Moments_that_do_not_fit_the_panels_are_refused()
     {
-        SearchProblem problem = Problem([SearchPanels.Stock("a", 1, 36, 6, [1000, 500])], s_open);
+        SearchProblem problem = Problem([SearchPanels.Stock("a", 1, 36, 6, [1000, 500])], OpenInput);
 
         Assert.Throws<ArgumentException>(() => WiringSearch.Run(problem, SearchOptions.Default));
     }
 
     /// <summary>Panels of about 36 cells and 5 to 9 A, no two alike.</summary>
     private static ImmutableArray<SearchStock> Mixed(int kinds) =>
-        [.. Enumerable.Range(0, kinds).Select(i => SearchPanels.Stock($"p{i}", 1, 33 + (i * 5 % 7), 5 + (4 * (i * 0.618 % 1)), s_sun))];
+        [.. Enumerable.Range(0, kinds).Select(i => SearchPanels.Stock($"p{i}", 1, 33 + (i * 5 % 7), 5 + (4 * (i * 0.618 % 1)), Sun))];
 
     private static SearchProblem Problem(ImmutableArray<SearchStock> stocks, SearchInput input) =>
         new() { Stocks = stocks, Inputs = [input], Weights = [1] };
