@@ -20,8 +20,14 @@ internal static class CommandLine
         }
         catch (OperationCanceledException) when (host.Interrupted.IsCancellationRequested)
         {
-            host.Error.WriteLine("arraywright: stopped.");
+            host.Error.WriteLine(Host.Stopped);
             return ExitCode.Interrupted;
+        }
+        catch (IOException lost)
+        {
+            // Files that are named on the command line tell of their own faults; what is left is standard output.
+            host.Error.WriteLine($"arraywright: cannot write the answer: {lost.Message}");
+            return ExitCode.Failed;
         }
         catch (Exception failure)
         {
@@ -37,6 +43,8 @@ internal static class CommandLine
             PlanVerb.Create(host),
             CheckVerb.Create(host),
             CurveVerb.Create(host),
+            DayVerb.Create(host),
+            YearVerb.Create(host),
             AskVerb.Create(host),
             NetlistVerb.Create(host),
             QuickVerb.Create(host),

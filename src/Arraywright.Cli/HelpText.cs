@@ -15,12 +15,14 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["plan"] = ["plan shed.yaml", "plan shed.yaml --json > answer.json"],
         ["check"] = ["check shed.yaml", "check shed.yaml --irradiance 800 --air 12"],
         ["curve"] = ["curve shed.yaml --cell 60", "curve shed.yaml --input store-b --json"],
+        ["day"] = ["day shed.yaml --date 06-21", "day shed.yaml --date 12-21 --clear --csv hours.csv"],
+        ["year"] = ["year shed.yaml", "year shed.yaml --csv months.csv --json"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =
         [
             "quick 4x \"22.9V 6.72A 18.9V 6.35A\" --onto \"50V 10A 400W\"",
-            "quick 2x \"22.9V 6.72A\" 1x \"44.1V 5.8A\" --onto \"60V 12A\"",
+            "quick 2x \"23V 6.7A 120W\" 1x \"44V 5.8A 200W\" --onto \"60V 12A\"",
         ],
         ["new"] = ["new shed.yaml"],
         ["schema"] = ["schema > plan.schema.json"],

@@ -7,6 +7,9 @@ namespace Arraywright.Cli;
 /// <summary>What the command sees of the machine: two streams, whether they are terminals, a few settings, and Ctrl-C.</summary>
 internal sealed class Host : IDisposable
 {
+    /// <summary>What is said on Ctrl-C.</summary>
+    public const string Stopped = "arraywright: stopped.";
+
     private const int BrokenPipe = 32;
     private static readonly TimeSpan PatienceAfterInterrupt = TimeSpan.FromMilliseconds(700);
 
@@ -50,8 +53,15 @@ internal sealed class Host : IDisposable
     {
         context.Cancel = true;
         _interrupt.Cancel();
-        _ = Task.Delay(PatienceAfterInterrupt).ContinueWith(_ => Environment.Exit(ExitCode.Interrupted), TaskScheduler.Default);
+        _ = Task.Delay(PatienceAfterInterrupt).ContinueWith(_ => EndStopped(), TaskScheduler.Default);
     });
+
+    /// <summary>For work that does not heed the request.</summary>
+    private void EndStopped()
+    {
+        Error.WriteLine(Stopped);
+        Environment.Exit(ExitCode.Interrupted);
+    }
 
     /// <summary>How text is to look on standard output.</summary>
     public TerminalStyle Style(bool noColor) => TerminalStyle.Plain with { Color = OutputTakesColor && !noColor };

@@ -41,8 +41,8 @@ internal static class Work
         host.Print(text.ToString());
     }
 
-    /// <summary>Writes a file whole or not at all; when that fails, says why.</summary>
-    public static int Save(Host host, string path, string text, bool replace)
+    /// <summary>Writes a file whole or not at all; when that fails, says why, and where it is there already what <paramref name="hint"/> adds.</summary>
+    public static int Save(Host host, string path, string text, bool replace, string hint = "")
     {
         try
         {
@@ -51,9 +51,16 @@ internal static class Work
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            string why = File.Exists(path) && !replace ? "it is there already, and --force was not given" : refused.Message;
+            string why = File.Exists(path) && !replace ? $"it is there already{hint}" : Why(refused);
             host.Error.WriteLine($"arraywright: cannot write \"{path}\": {why}");
             return ExitCode.WrongInput;
         }
     }
+
+    private static string Why(Exception refused) => refused switch
+    {
+        DirectoryNotFoundException or FileNotFoundException => "its folder is not there, or takes no files",
+        UnauthorizedAccessException => "you may not write there",
+        _ => refused.Message,
+    };
 }

@@ -50,7 +50,7 @@ internal static class DesignJson
         json.WriteEndObject();
     }
 
-    private static string Word(LimitedBy limit) => limit switch
+    internal static string Word(LimitedBy limit) => limit switch
     {
         LimitedBy.None => "none",
         LimitedBy.Current => "current",

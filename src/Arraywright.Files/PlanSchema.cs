@@ -35,7 +35,7 @@ public static class PlanSchema
         {
             json.WriteStartObject(key.Name);
             json.WriteString("description", key.Otherwise is null ? key.About : $"{key.About} Left out: {key.Otherwise}.");
-            WriteValue(json, limit is not null && key == LimitKeys.Value ? new QuantityKey(key.Name, limit.Quantity, limit.Example, key.About) : key);
+            WriteValue(json, key is LimitValueKey && limit is not null ? new QuantityKey(key.Name, limit.Quantity, limit.Example, key.About) : key);
             json.WriteEndObject();
         }
 

@@ -86,7 +86,7 @@ public static class QuickPlan
         RefuseMore(label.Powers, 1, "one power", faults);
         if (faults.Count == before && (label.Voltages.Count == 0 || label.Currents.Count == 0))
         {
-            Add(written, faults, Quoted.Text(written.Text), "at least the open-circuit voltage and the short-circuit current of the panel", "such as \"22.9V 6.72A\"");
+            Add(written, faults, Quoted.Text(written.Text), "at least the open-circuit voltage and the short-circuit current of the panel", "such as \"22.9V 6.72A 120W\"");
         }
 
         if (faults.Count > before)

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
 
@@ -53,6 +54,20 @@ public static class ResultJson
         }
 
         json.WriteEndArray();
+    });
+
+    /// <summary>A year of a wiring.</summary>
+    public static string Write(YearResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        EnergyJson.Write(json, result);
+    });
+
+    /// <summary>A day of a wiring.</summary>
+    public static string Write(DayResult result) => Document(json =>
+    {
+        Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
+        EnergyJson.Write(json, result);
     });
 
     /// <summary>The letters to makers, with the verdict they belong to.</summary>

@@ -23,10 +23,12 @@ public sealed class FailureTests
     }
 
     [Fact]
-    public void A_full_disk_is_a_failure()
+    public void A_full_disk_is_a_failure_said_plainly()
     {
-        using Host host = new() { Output = new BrokenWriter(new IOException("No space left on device", 28)), Error = TextWriter.Null };
+        StringWriter error = new() { NewLine = "\n" };
+        using Host host = new() { Output = new BrokenWriter(new IOException("No space left on device", 28)), Error = error };
         Assert.Equal(3, CommandLine.Run(["schema"], host));
+        Assert.Equal("arraywright: cannot write the answer: No space left on device\n", error.ToString());
     }
 
     private static (int Exit, string Error) Fail(bool trace)

@@ -43,8 +43,26 @@ public sealed partial class HelpTests
         Assert.Equal(output, Session.Run(verb, "--help").Output);
     }
 
+    [Fact]
+    public void The_examples_that_need_no_file_are_answered()
+    {
+        MatchCollection examples = QuickExample().Matches(Session.Run("quick", "--help").Output);
+        Assert.Equal(2, examples.Count);
+        Assert.All(examples, example =>
+        {
+            string[] arguments = [.. Argument().Matches(example.Groups["args"].Value).Select(match => match.Value.Trim('"'))];
+            Assert.Equal((0, ""), Session.Run(arguments) is var (exit, _, error) ? (exit, error) : default);
+        });
+    }
+
     private static string[] Words(Match block) => block.Groups["args"].Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     [GeneratedRegex("\\$ arraywright (?<args>(?:[a-z]+ )?)--help\n.*?```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex HelpBlock();
+
+    [GeneratedRegex("\\$ arraywright (?<args>quick [^\n]*)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex QuickExample();
+
+    [GeneratedRegex("\"[^\"]*\"|[^ ]+", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Argument();
 }

@@ -24,7 +24,7 @@ public sealed class NewVerbTests : IDisposable
         File.WriteAllText(PathOf("shed.yaml"), "mine");
         (int exit, _, string error) = Session.Run("new", PathOf("shed.yaml"));
         Assert.Equal(2, exit);
-        Assert.Contains("--force was not given", error, StringComparison.Ordinal);
+        Assert.Contains("it is there already; --force replaces it", error, StringComparison.Ordinal);
         Assert.Equal("mine", File.ReadAllText(PathOf("shed.yaml")));
         Assert.Equal(0, Session.Run("new", PathOf("shed.yaml"), "--force").Exit);
         Assert.Equal(StarterPlan.Text, File.ReadAllText(PathOf("shed.yaml")));

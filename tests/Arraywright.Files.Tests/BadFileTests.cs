@@ -203,6 +203,14 @@ public sealed class BadFileTests
         Assert.Equal([5, 13], lines);
     }
 
+    [Theory]
+    [InlineData("name: a", "name: a b")]
+    [InlineData("panels:", "pannels:")]
+    [InlineData("count: 4", "count: [4")]
+    [InlineData("inputs:", "---\ninputs:")]
+    [InlineData("voc:", "vco:")]
+    public void One_mistake_gives_one_fault(string from, string to) => Assert.Single(PlanFile.Read(Plans.Changed(from, to), "one.yaml").Faults);
+
     [Fact]
     public void A_fault_shows_nothing_that_a_terminal_would_obey()
     {

@@ -73,6 +73,7 @@ public sealed class PlanFileTests
     [InlineData("-0.29 %/C", -0.0029)]
     [InlineData("-0.29%/\u00B0C", -0.0029)]
     [InlineData("\u22120.29 % / K", -0.0029)]
+    [InlineData("-0.29\u00A0%/K", -0.0029)]
     public void A_coefficient_may_be_a_share_or_volts(string written, double fraction) =>
         Assert.Equal(fraction, Plans.Read(Plans.Changed("voc:", $"voc_temperature: {written}\n    voc:")).Panels[0].Panel.OpenCircuitPerK.Value);
 

@@ -1,4 +1,5 @@
 using Arraywright.Electrical;
+using Arraywright.Limits;
 using Arraywright.Presentation.Terminal;
 using Arraywright.Testing;
 
@@ -20,6 +21,20 @@ public sealed class CurveScreenTests
         string page = Page(SampleCurve.TwoHills with { Assignment = off });
         Assert.DoesNotContain(page.Split('\n'), line => line.Contains('│', StringComparison.Ordinal) && line.Contains('O', StringComparison.Ordinal));
         Assert.Contains("the input does not start", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wiring_that_is_stopped_is_said_to_be_so_first_and_nothing_is_taken()
+    {
+        Finding tooHigh = new("cold_voltage_label", "Open-circuit voltage at -14 °C", Level.Stop, 74.9, 50, "V", "working", "source") { MarginPercent = -49.8 };
+        CurveResult stopped = SampleCurve.TwoHills with { Assignment = SampleCurve.TwoHills.Assignment with { Findings = [tooHigh] } };
+        string page = Page(stopped);
+        Assert.Contains($"STOP: do not connect it to {stopped.Assignment.Input}. Open-circuit voltage at -14 °C: 74.9 V, at most 50 V.", page.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.DoesNotContain("what the input takes", page, StringComparison.Ordinal);
+        StringWriter line = new() { NewLine = "\n" };
+        new CurveScreen(line, TerminalStyle.Plain).WriteShort(stopped);
+        Assert.StartsWith("STOP:", line.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("takes", line.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -35,5 +35,13 @@ public sealed class FindingsTableTests
         Assert.Equal(["c", "b", "d", "a"], titles);
     }
 
+    [Fact]
+    public void What_passes_a_figure_without_harm_is_a_note_and_not_a_go()
+    {
+        StringWriter writer = new() { NewLine = "\n" };
+        FindingsTable.Write(writer, [Finding("a", Level.Go) with { MarginPercent = -20 }, Finding("b", Level.Go) with { MarginPercent = 20 }], TerminalStyle.Plain);
+        Assert.Equal(["note", "go"], writer.ToString().Split('\n').Where(line => line.Contains("title-", StringComparison.Ordinal)).Select(line => line.Trim().Split(' ')[0]));
+    }
+
     private static Finding Finding(string name, Level level) => new(name, $"title-{name}", level, 1, 2, "V", "working", "source");
 }

@@ -12,7 +12,7 @@ public sealed partial class PlanScreenProperties
 
     [Fact]
     public void No_line_is_wider_than_the_width_whatever_the_wiring() =>
-        Gen.Select(Gens.Wiring, Gen.OneOf(Samples), Gen.Int[60, 100]).Sample((wiring, sample, width) =>
+        Gen.Select(Gens.Wiring, Gen.OneOf(Samples), Gen.Int[64, 100]).Sample((wiring, sample, width) =>
         {
             foreach (string line in Page(With(sample, wiring), new TerminalStyle(width, Color: false)).Split('\n'))
             {

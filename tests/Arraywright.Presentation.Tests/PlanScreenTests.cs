@@ -20,6 +20,17 @@ public sealed class PlanScreenTests
         Golden.Matches($"quick-{name}.txt", writer.ToString());
     }
 
+    [Theory]
+    [InlineData(400, true)]
+    [InlineData(300, false)] // Less than the 360.2 W of the first.
+    public void A_design_that_takes_more_once_the_maker_agrees_is_pointed_at(double peakW, bool isSaid)
+    {
+        Design asking = SampleResults.Ask.Designs[0] with { Rank = 2, PeakPowerW = peakW };
+        StringWriter writer = new() { NewLine = "\n" };
+        new PlanScreen(writer, TerminalStyle.Plain).Write(SampleResults.Go with { Designs = [SampleResults.Go.Designs[0], asking] });
+        Assert.Equal(isSaid, writer.ToString().Contains("Number 2 below would take 400 W, if the maker agrees:", StringComparison.Ordinal));
+    }
+
     private static string Page(string name, TerminalStyle style)
     {
         StringWriter writer = new() { NewLine = "\n" };

@@ -12,13 +12,13 @@ public sealed class VerdictSentenceTests
     [Fact]
     public void Ask_names_the_open_question_with_its_figures_and_counts_the_others() =>
         Assert.Equal(
-            "ASK FIRST: do not connect it to store-a until somebody who knows has answered this; short-circuit current offered, by label: 13.44 A, at most 10 A (and 1 more question below).",
+            "ASK FIRST: do not connect it to store-a until somebody who knows has answered. Short-circuit current offered, by label: 13.44 A, at most 10 A (and 1 more question).",
             VerdictSentence.Of(SampleResults.Ask));
 
     [Fact]
     public void Stop_names_the_limit_that_is_broken() =>
         Assert.Equal(
-            "STOP: do not connect this to store-a; open-circuit voltage at the coldest: 74.9 V, at most 50 V.",
+            "STOP: do not connect it to store-a. Open-circuit voltage at the coldest: 74.9 V, at most 50 V.",
             VerdictSentence.Of(SampleResults.Stop));
 
     [Fact]
@@ -30,7 +30,7 @@ public sealed class VerdictSentenceTests
     {
         PlanResult stop = SampleResults.Stop with { Plan = SampleResults.TwoInputs.Plan };
         Assert.Equal(Level.Stop, stop.Verdict);
-        Assert.StartsWith("STOP: do not connect this to store-a;", VerdictSentence.Of(stop), StringComparison.Ordinal);
+        Assert.StartsWith("STOP: do not connect it to store-a.", VerdictSentence.Of(stop), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -40,6 +40,22 @@ public sealed class VerdictSentenceTests
         Design none = best with { Assignments = [best.Assignments[0] with { Wiring = null, Findings = [] }] };
         PlanResult result = SampleResults.Go with { Designs = [none] };
         Assert.Equal("STOP: none of these panels can be connected to any of these inputs.", VerdictSentence.Of(result));
+    }
+
+    [Fact]
+    public void Where_the_search_found_nothing_that_may_be_connected_the_sentence_speaks_of_every_wiring()
+    {
+        PlanResult none = SampleResults.Stop with { Search = new SearchReport("strings", 4, 0, 0, 0, Proved: true) };
+        Assert.StartsWith("STOP: connect no wiring of these panels to store-a. Open-circuit", VerdictSentence.Of(none), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_waits_for_an_answer_is_not_said_to_be_proved_worse()
+    {
+        SearchReport search = new("strings", 12, 6, 360.2, 0, Proved: true);
+        Design[] goThenAsk = [SampleResults.Go.Designs[0], SampleResults.Ask.Designs[0] with { Rank = 2 }];
+        Assert.EndsWith("Proved: none of those that need no answer does better than number 1.", ProofSentence.Of(search, goThenAsk), StringComparison.Ordinal);
+        Assert.EndsWith("Proved: none of them does better than this one.", ProofSentence.Of(search, [goThenAsk[0]]), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -35,7 +35,12 @@ internal static class AskVerb
     {
         if (result.Letters.IsEmpty)
         {
-            writer.WriteLine(MakerLetter.NothingToAsk);
+            writer.WriteLine(result.Result.Verdict == Level.Stop ? MakerLetter.NoAnswerHelps : MakerLetter.NothingToAsk);
+        }
+
+        if (!result.Letters.IsEmpty && result.Result.Verdict == Level.Stop)
+        {
+            host.Error.WriteLine("The verdict is stop, and these answers do not clear what stops it: see arraywright check.");
         }
 
         for (int index = 0; index < result.Letters.Length; index++)
@@ -44,7 +49,7 @@ internal static class AskVerb
             writer.Write(index == 0 ? letter.Text : $"\n{new string('=', 76)}\n\n{letter.Text}");
             if (!manners.Quiet)
             {
-                host.Error.WriteLine($"[{letter.Input}] {letter.WhereTheAnswerGoes}");
+                host.Error.WriteLine($"[{letter.Input}]\n{letter.WhereTheAnswerGoes}");
             }
         }
     }

@@ -22,7 +22,7 @@ internal static class NewVerb
             }
 
             host.WatchForInterrupt();
-            int saved = Work.Save(host, path, StarterPlan.Text, parse.GetValue(force));
+            int saved = Work.Save(host, path, StarterPlan.Text, parse.GetValue(force), "; --force replaces it");
             if (saved == ExitCode.Done)
             {
                 host.Error.WriteLine($"Wrote {path}. Put your own labels in, then: arraywright plan {path}");

@@ -43,8 +43,7 @@ internal static class InputKeys
 /// <summary>Keys of a limit written as a group.</summary>
 internal static class LimitKeys
 {
-    /// <summary>The figure; its quantity is that of the limit it stands in.</summary>
-    public static readonly TextKey Value = new("value", "14 A", "The figure, with its unit.") { Required = true };
+    public static readonly LimitValueKey Value = new("value", "14 A", "The figure, with its unit.") { Required = true };
 
     public static readonly ChoiceKey Evidence = new("evidence", ["none", "label", "manual", "maker"], "maker", "Who says so.") { Otherwise = "none" };
 

@@ -29,6 +29,12 @@ internal sealed record TextKey(string Name, string Example, string About) : Plan
     protected override string ExpectedKind => "a line of text";
 }
 
+/// <summary>A figure whose quantity is that of the limit it stands in.</summary>
+internal sealed record LimitValueKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
+{
+    protected override string ExpectedKind => "a figure with its unit";
+}
+
 /// <summary>A name by which other keys call something.</summary>
 internal sealed record NameKey(string Name, string Example, string About) : PlanKey(Name, Example, About)
 {

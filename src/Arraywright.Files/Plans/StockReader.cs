@@ -9,6 +9,7 @@ internal sealed class StockReader(NameRegister names, Mount mount, List<Assumpti
 {
     private readonly Dictionary<string, int?> _owned = new(StringComparer.Ordinal);
     private int _total;
+    private bool _anyIsUnnamed;
 
     public List<PanelStock> Stocks { get; } = [];
 
@@ -17,12 +18,17 @@ internal sealed class StockReader(NameRegister names, Mount mount, List<Assumpti
     /// <summary>How many of each name are owned, in plan order; null where the count itself is at fault.</summary>
     public IReadOnlyDictionary<string, int?> Owned => _owned;
 
+    /// <summary>False when some panel has no good name, or none was found: an unknown name may then be that panel's.</summary>
+    public bool AllAreNamed { get; private set; }
+
     public void Read(Fields root)
     {
         foreach (Fields fields in root.Groups(RootKeys.Panels))
         {
             ReadKind(fields);
         }
+
+        AllAreNamed = _owned.Count > 0 && !_anyIsUnnamed;
     }
 
     private void ReadKind(Fields fields)
@@ -34,6 +40,8 @@ internal sealed class StockReader(NameRegister names, Mount mount, List<Assumpti
         {
             _owned.TryAdd(name, count);
         }
+
+        _anyIsUnnamed |= name is null;
 
         Panel? panel = ReadPanel(fields, name ?? "unnamed");
         Shade shade = ShadeReader.Read(fields, panel);

@@ -44,8 +44,12 @@ internal sealed class WiringReader(StockReader panels)
         int column = scalar.TextColumn + PositionOf(name, scalar.Text) ?? scalar.Column;
         if (!panels.Owned.TryGetValue(name, out int? owned))
         {
-            string? near = Nearest.Of(name, panels.Owned.Keys);
-            input.Faults.Add(scalar.Line, column, $"an unknown panel {Quoted.Text(name)} in the wiring", "the name of a panel listed in \"panels\"", near is null ? null : $"did you mean \"{near}\"?");
+            if (panels.AllAreNamed)
+            {
+                string? near = Nearest.Of(name, panels.Owned.Keys);
+                input.Faults.Add(scalar.Line, column, $"an unknown panel {Quoted.Text(name)} in the wiring", "the name of a panel listed in \"panels\"", near is null ? null : $"did you mean \"{near}\"?");
+            }
+
             return;
         }
 

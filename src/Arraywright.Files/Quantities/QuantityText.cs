@@ -13,11 +13,14 @@ internal readonly record struct Figure(double Value, Basis Basis);
 /// <summary>Reads a quantity with its unit: <c>22.9 V</c>.</summary>
 internal static class QuantityText
 {
+    /// <summary>A space, and the two kinds that datasheets put between number and unit.</summary>
+    public const string Spaces = " \u00A0\u202F";
+
     public static bool TryRead(ReadOnlySpan<char> text, Quantity quantity, out Figure figure, out Misreading misreading)
     {
         figure = default;
         misreading = default;
-        text = text.Trim(' ');
+        text = text.Trim(Spaces);
         if (!NumberText.TryScan(text, out NumberText number))
         {
             misreading = new Misreading(null, NoNumberHint(text));
@@ -25,7 +28,7 @@ internal static class QuantityText
         }
 
         ReadOnlySpan<char> rest = text[number.Length..];
-        if (WireGauge.TryAught(text, out int aught) && UnitOf(quantity, text[(text.IndexOf('/') + 2)..].Trim(' ')) is { Scale: Scale.WireGauge } gaugeUnit)
+        if (WireGauge.TryAught(text, out int aught) && UnitOf(quantity, text[(text.IndexOf('/') + 2)..].Trim(Spaces)) is { Scale: Scale.WireGauge } gaugeUnit)
         {
             NumberText.TryScan(aught.ToString(), out NumberText gauge);
             gaugeUnit.TryConvert(gauge, out double areaMm2);
@@ -33,7 +36,7 @@ internal static class QuantityText
             return IsWithin(areaMm2, quantity, ref misreading);
         }
 
-        Unit? unit = UnitOf(quantity, rest.Trim(' '));
+        Unit? unit = UnitOf(quantity, rest.Trim(Spaces));
         if (unit is null)
         {
             misreading = new Misreading(null, UnitHint(text, rest, quantity));
@@ -93,7 +96,7 @@ internal static class QuantityText
 
     private static string UnitHint(ReadOnlySpan<char> text, ReadOnlySpan<char> rest, Quantity quantity)
     {
-        ReadOnlySpan<char> unit = rest.Trim(' ');
+        ReadOnlySpan<char> unit = rest.Trim(Spaces);
         if (unit.Length == 0)
         {
             return $"a bare number could mean anything; add the unit, {quantity.UnitList}";
@@ -102,6 +105,11 @@ internal static class QuantityText
         if (unit is [',', >= '0' and <= '9', ..])
         {
             return "write a decimal point, not a comma";
+        }
+
+        if (unit[0] is '.' or '_' or '/' or '-' or '+' or (>= '0' and <= '9'))
+        {
+            return "write one ordinary number, then its unit";
         }
 
         if (unit[0] is 'x' or 'X' && text.TrimStart("+-").StartsWith("0"))

@@ -39,7 +39,7 @@ internal sealed record Unit(string Symbol, int Shift = 0, Scale Scale = Scale.De
         int at = 0;
         foreach (char letter in written)
         {
-            if (letter == ' ')
+            if (QuantityText.Spaces.Contains(letter, StringComparison.Ordinal))
             {
                 continue;
             }

@@ -57,10 +57,10 @@ internal sealed class LabelText
         }
 
         string examples = allowsRange ? "\"50 V\", \"10 A\", \"400 W\" or \"12..45 V\"" : "\"22.9 V\", \"6.72 A\" or \"120 W\"";
-        faults.Add(line, column, Quoted.Text(piece), outOfRange ?? $"a figure with its unit such as {examples}", outOfRange is null ? Hint(piece) : null);
+        faults.Add(line, column, Quoted.Text(piece), outOfRange ?? $"a figure with its unit such as {examples}", outOfRange is null ? Hint(piece, allowsRange) : null);
     }
 
-    private static string Hint(string piece)
+    private static string Hint(string piece, bool isInput)
     {
         if (!NumberText.TryScan(piece, out NumberText number))
         {
@@ -69,6 +69,7 @@ internal sealed class LabelText
 
         return piece.AsSpan(number.Length) switch
         {
+            [] when !isInput && piece.All(char.IsAsciiDigit) => $"a bare number could mean anything; add the unit, V, A or W, or write {piece}x for how many",
             [] => "a bare number could mean anything; add the unit, V, A or W",
             [',', >= '0' and <= '9', ..] => "write a decimal point, not a comma",
             _ => "the units are V, A and W",

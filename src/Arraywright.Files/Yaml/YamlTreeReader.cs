@@ -59,6 +59,7 @@ internal sealed class YamlTreeReader(string text, FaultList faults)
             if (next is DocumentStart)
             {
                 faults.Add((int)next.Start.Line, (int)next.Start.Column, "a second document (\"---\")", "one plan a file", "put each plan into its own file");
+                faults.BrokeOff = true;
                 return;
             }
         }
@@ -79,11 +80,11 @@ internal sealed class YamlTreeReader(string text, FaultList faults)
         YamlNode? node = _parser.Current switch
         {
             Scalar scalar => ToScalar(scalar, line, column),
-            SequenceStart start => Sequence(new YamlSequence(line, column), start.Style == YamlDotNet.Core.Events.SequenceStyle.Flow, level),
-            MappingStart start => Mapping(new YamlMapping(line, column), start.Style == YamlDotNet.Core.Events.MappingStyle.Flow, level),
+            SequenceStart start => Sequence(new YamlSequence(line, column), start.Style == SequenceStyle.Flow, level),
+            MappingStart start => Mapping(new YamlMapping(line, column), start.Style == MappingStyle.Flow, level),
             _ => null,
         };
-        return refused ? new YamlReported(line, column) : node;
+        return refused || (faults.BrokeOff && _openBrackets.Contains(node!)) ? new YamlReported(line, column) : node;
     }
 
     /// <summary>Anchors, aliases and tags: a plan needs none, and an alias can blow a small file up to any size.</summary>

@@ -1,5 +1,6 @@
 using Arraywright.Electrical;
 using Arraywright.Gear;
+using Arraywright.Limits;
 
 namespace Arraywright.Presentation.Terminal;
 
@@ -21,6 +22,12 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
     {
         TextFlow.Write(writer, "", result.Plan.Name, style.Width, style.Faint);
         writer.WriteLine();
+        if (VerdictSentence.Warning(result) is { } warning)
+        {
+            PlanScreen.WriteVerdict(writer, result.Verdict, warning, style);
+            writer.WriteLine();
+        }
+
         string wiring = DesignsTable.Text(result.Assignment.Wiring);
         TextFlow.Write(writer, "", $"{result.Input.Name}: {wiring}, {MeterTable.At(result.Assignment.Conditions)}.", style.Width, style.Strong);
         double maxV = CurveChart.RoundAbove(result.VoltageV[^1]);
@@ -31,14 +38,24 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         writer.WriteLine("Watts over volts");
         WriteChart(result, maxV, result.PowerW, "W", point => point.PowerW, result.Assignment.Operating.PowerW, result.Input.MaxPower?.Figure);
         writer.WriteLine();
-        WriteKey(result.Input, maxV);
+        WriteKey(result, maxV);
         writer.WriteLine();
         WritePoints(result);
     }
 
-    /// <summary>Writes one line: the most power and what the input takes of it.</summary>
+    /// <summary>Writes one line: the most power and what the input takes of it, or what is against connecting it.</summary>
     public void WriteShort(CurveResult result)
     {
+        if (VerdictSentence.Warning(result) is { } warning)
+        {
+            PlanScreen.WriteVerdict(writer, result.Verdict, warning, style);
+        }
+
+        if (result.Verdict == Level.Stop)
+        {
+            return;
+        }
+
         CurvePoint top = result.MaximumPower;
         writer.WriteLine(
             $"Most power {Figures.Of(top.PowerW, "W")} at {Figures.Of(top.VoltageV, "V")}; {result.Input.Name} takes {Figures.Of(result.Assignment.Operating.PowerW, "W")}.");
@@ -70,7 +87,7 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
             chart.Mark(hill.VoltageV, height(hill), Hill);
         }
 
-        if (result.Assignment.Operating.LimitedBy != LimitedBy.Off)
+        if (IsTaken(result))
         {
             chart.Mark(result.Assignment.Operating.VoltageV, taken, Taken);
         }
@@ -78,9 +95,13 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         chart.Write(writer, unit);
     }
 
-    private void WriteKey(DcInput input, double maxV)
+    private static bool IsTaken(CurveResult result) => result.Verdict != Level.Stop && result.Assignment.Operating.LimitedBy != LimitedBy.Off;
+
+    private void WriteKey(CurveResult result, double maxV)
     {
-        List<string> key = [$"{Taken} what the input takes", $"{Hill} a hill of power"];
+        DcInput input = result.Input;
+        List<string> key = IsTaken(result) ? [$"{Taken} what the input takes"] : [];
+        key.Add($"{Hill} a hill of power");
         if (input.DrawLimitA is not null || input.MaxPower is not null)
         {
             key.Add($"{LimitAcross} across, its limit in amps or watts");
@@ -107,7 +128,9 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
             table.Add(Row(hill == result.MaximumPower ? "most power" : "lower hill", hill.VoltageV, hill.CurrentA, hill.PowerW, ""));
         }
 
-        table.Add(Row("taken", taken.VoltageV, taken.CurrentA, taken.PowerW, MeterTable.HeldBy(taken.LimitedBy)));
+        table.Add(result.Verdict == Level.Stop
+            ? ["taken", "–", "–", "–", "do not connect it"]
+            : Row("taken", taken.VoltageV, taken.CurrentA, taken.PowerW, MeterTable.HeldBy(taken.LimitedBy)));
         table.Add(["open circuit", Figures.Of(result.VoltageV[^1], "V"), Figures.Of(0, "A"), Figures.Of(0, "W"), ""]);
         table.Write(writer, 2, style.Width, wrapped: 4);
     }

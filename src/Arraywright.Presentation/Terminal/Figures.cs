@@ -11,6 +11,9 @@ public static class Figures
     /// <summary>A figure with the digits usual for its unit: volts to 0.1, amps to 0.01, watts whole.</summary>
     public static string Of(double value, string unit) => $"{Number(value, Decimals(unit))} {unit}";
 
+    /// <summary>The smallest figure that is written in this unit: "1 W", "0.1 kWh".</summary>
+    public static string Least(string unit) => Decimals(unit) == 0 ? $"1 {unit}" : $"0.{new string('0', Decimals(unit) - 1)}1 {unit}";
+
     /// <summary>A figure held against a limit, with as many digits as it takes not to look equal to it when it is not.</summary>
     public static string Against(double value, double limit, string unit)
     {
@@ -25,6 +28,9 @@ public static class Figures
 
     /// <summary>A stated figure: its own digits, no more.</summary>
     public static string Stated(double value, string unit) => $"{Signed(value.ToString("0.###", CultureInfo.InvariantCulture))} {unit}";
+
+    /// <summary>An energy, given in kWh: small ones in Wh.</summary>
+    public static string Energy(double kWh) => Math.Abs(kWh) < 1 ? $"{Number(1000 * kWh, 0)} Wh" : Of(kWh, "kWh");
 
     /// <summary>A share of a hundred: one decimal below 10, else whole.</summary>
     public static string Percent(double value) => $"{Number(value, Math.Abs(value) < 9.95 ? 1 : 0)} %";
@@ -48,7 +54,7 @@ public static class Figures
 
     private static int Decimals(string unit) => unit switch
     {
-        "W" or "W/m²" or "°C" => 0,
+        "W" or "Wh" or "W/m²" or "°C" => 0,
         "A" => 2,
         _ => 1,
     };

@@ -12,7 +12,7 @@ public static class FindingsTable
         foreach (Finding finding in findings.OrderByDescending(finding => finding.Level))
         {
             table.Add(
-                [Word(finding.Level), finding.Title, Value(finding), Limit(finding), Margin(finding)],
+                [Word(finding), finding.Title, Value(finding), Limit(finding), Margin(finding)],
                 text => style.ForLevel(finding.Level, text));
             table.AddNote(finding.Level == Level.Go ? finding.Working : $"{finding.Working} [{finding.Source}]", 1);
             if (finding.Note is { } note)
@@ -23,6 +23,10 @@ public static class FindingsTable
 
         table.Write(writer, 2, style.Width, wrapped: 1);
     }
+
+    /// <summary>The level in one short word; "note" for what passes a figure without harm, which "go" beside it would contradict.</summary>
+    private static string Word(Finding finding) =>
+        finding is { Level: Level.Go, MarginPercent: < 0 } ? "note" : Word(finding.Level);
 
     /// <summary>The level in one short word.</summary>
     public static string Word(Level level) => level switch

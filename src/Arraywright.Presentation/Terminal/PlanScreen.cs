@@ -14,6 +14,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         Design best = result.Designs[0];
         WriteTitle(result.Plan.Name);
         WriteVerdict(result);
+        WriteWorthAsking(result);
         WriteWiring(best);
         foreach (Assignment assignment in Connected(best))
         {
@@ -39,12 +40,25 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
     }
 
     /// <summary>Writes the verdict alone.</summary>
-    public void WriteVerdict(PlanResult result)
+    public void WriteVerdict(PlanResult result) => WriteVerdict(writer, result.Verdict, VerdictSentence.Of(result), style);
+
+    /// <summary>Writes a sentence that begins with the word of its verdict.</summary>
+    internal static void WriteVerdict(TextWriter writer, Level verdict, string sentence, TerminalStyle style)
     {
-        string word = VerdictSentence.Word(result.Verdict);
-        List<string> lines = TextFlow.Lines(VerdictSentence.Of(result), style.Width);
-        lines[0] = style.ForLevel(result.Verdict, word) + lines[0][word.Length..];
+        string word = VerdictSentence.Word(verdict);
+        List<string> lines = TextFlow.Lines(sentence, style.Width);
+        lines[0] = style.ForLevel(verdict, word) + lines[0][word.Length..];
         lines.ForEach(writer.WriteLine);
+    }
+
+    /// <summary>Points at a design that takes more and waits only for an answer.</summary>
+    private void WriteWorthAsking(PlanResult result)
+    {
+        if (result.Verdict == Level.Go && result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) is { } asking && asking.PeakPowerW > result.Designs[0].PeakPowerW)
+        {
+            string more = $"Number {asking.Rank} below would take {Figures.Of(asking.PeakPowerW, "W")}, if the maker agrees: `arraywright ask` writes the letter.";
+            TextFlow.Write(writer, "", more, style.Width);
+        }
     }
 
     private void WriteTitle(string name)
@@ -71,7 +85,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
             TextFlow.Write(writer, "  ", $"{WiringWords.Describe(wiring)} {join}", style.Width);
         }
 
-        if (DesignsTable.LeftOver(best) is { Length: > 0 } leftOver)
+        if (best.Verdict != Level.Stop && DesignsTable.LeftOver(best) is { Length: > 0 } leftOver)
         {
             writer.WriteLine();
             TextFlow.Write(writer, "  ", $"Left over: {leftOver}.", style.Width);
@@ -123,7 +137,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
             Heading("What else was looked at");
         }
 
-        TextFlow.Write(writer, "  ", ProofSentence.Of(search, result.Designs.Length), style.Width);
+        TextFlow.Write(writer, "  ", ProofSentence.Of(search, result.Designs), style.Width);
     }
 
     private static IEnumerable<Assignment> Connected(Design design) => design.Assignments.Where(assignment => assignment.Wiring is not null);

@@ -1,3 +1,5 @@
+using Arraywright.Limits;
+
 namespace Arraywright.Presentation.Terminal;
 
 /// <summary>What the search looked at and what it may claim.</summary>
@@ -5,8 +7,8 @@ public static class ProofSentence
 {
     /// <summary>One or two sentences, claiming no more than was proved.</summary>
     /// <param name="search">What the search did.</param>
-    /// <param name="designs">How many designs are shown.</param>
-    public static string Of(SearchReport search, int designs)
+    /// <param name="designs">The designs shown, best first.</param>
+    public static string Of(SearchReport search, IReadOnlyList<Design> designs)
     {
         string family = $"the family \"{search.Family}\"";
         if (search.Feasible == 0)
@@ -14,10 +16,12 @@ public static class ProofSentence
             return $"None of the {Figures.Count(search.Considered)} wirings of {family} keeps under the voltage limit: none of them may be connected.";
         }
 
-        string best = designs > 1 ? "number 1" : "this one";
+        string best = designs.Count > 1 ? "number 1" : "this one";
+        // A design that waits for an answer may earn more than the best of those that do not.
+        string them = designs[0].Verdict == Level.Go && designs.Any(design => design.Verdict == Level.Ask) ? "those that need no answer" : "them";
         string looked = $"There are {Figures.Count(search.Considered)} wirings of {family}, of which {Figures.Count(search.Feasible)} break no hard limit.";
         return search.Proved
-            ? $"{looked} Proved: none of them does better than {best}."
-            : $"{looked} Not proved to the end: one of them might do better than {best}, but by no more than {Figures.Percent(search.GapPercent)}.";
+            ? $"{looked} Proved: none of {them} does better than {best}."
+            : $"{looked} Not proved to the end: one of {them} might do better than {best}, but by no more than {Figures.Percent(search.GapPercent)}.";
     }
 }

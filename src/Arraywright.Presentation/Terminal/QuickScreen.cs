@@ -1,3 +1,4 @@
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Limits;
 
@@ -21,12 +22,12 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
             {
                 writer.WriteLine();
                 WriteWiring(assignment, wiring);
-                WriteMeter(assignment);
+                WriteMeter(assignment, Coldest(result));
                 WriteAgainst(assignment.Findings.Where(finding => finding.Level != Level.Go && finding != told));
             }
         }
 
-        if (DesignsTable.LeftOver(result.Designs[0]) is { Length: > 0 } leftOver)
+        if (result.Verdict != Level.Stop && DesignsTable.LeftOver(result.Designs[0]) is { Length: > 0 } leftOver)
         {
             Line("  ", $"Left over: {leftOver}.");
         }
@@ -50,16 +51,20 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
         Line("  ", $"{WiringWords.Describe(wiring)} {join}");
     }
 
-    private void WriteMeter(Assignment assignment)
+    private void WriteMeter(Assignment assignment, string coldest)
     {
         OperatingPoint taken = assignment.Operating;
-        Line("  ", $"Leads open: {Figures.Of(assignment.VocStcV, "V")} in full sun, {Figures.Number(assignment.VocColdV, 2)} V on the coldest morning.");
+        Line("  ", $"Leads open: {Figures.Of(assignment.VocStcV, "V")} in full sun, {Figures.Number(assignment.VocColdV, 2)} V on the coldest morning{coldest}.");
         if (assignment.Verdict != Level.Stop)
         {
             string reading = $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}, {Figures.Of(taken.PowerW, "W")}";
             Line("  ", $"Connected: {reading} {MeterTable.At(assignment.Conditions)}; {MeterTable.HeldBy(taken.LimitedBy)}.");
         }
     }
+
+    /// <summary>How cold that is where the tool had to assume it: two panels in a row may hang on it.</summary>
+    private static string Coldest(PlanResult result) =>
+        result.Assumed.FirstOrDefault(assumption => assumption.What == DesignTemperatures.ColdestAir) is { } assumed ? $" (assumed: {assumed.Value})" : "";
 
     /// <summary>What more there would be, if the maker agreed.</summary>
     private void WriteAsking(Design design)

@@ -33,28 +33,53 @@ public static class VerdictSentence
         (Assignment? assignment, Finding? worst) = Worst(best, result.Verdict);
         if (worst is null)
         {
-            LabelDoubt doubt = result.Plan.Doubts[0];
-            return $"do not connect yet; the label of {doubt.Panel} looks odd at \"{doubt.Field}\" and must be read again.";
+            return ReadAgain(result.Plan.Doubts[0]);
         }
 
-        string what = $"{LowerFirst(worst.Title)}: {Compared(worst)}";
-        return result.Verdict == Level.Stop
-            ? $"do not connect this to {assignment!.Input}; {what}{More(best, Level.Stop, "reason")}."
-            : $"do not connect it to {assignment!.Input} until somebody who knows has answered this; {what}{More(best, Level.Ask, "question")}.";
+        string input = Named(assignment!.Input);
+        string what = result.Search is { Feasible: 0 }
+            ? $"connect no wiring of these panels to {(result.Plan.Inputs.Length > 1 ? "any of these inputs" : input)}"
+            : $"do not connect it to {input}";
+        return Against(worst, what, Others(best, result.Verdict));
     }
 
-    private static string More(Design design, Level level, string noun)
+    /// <summary>What a page about one wiring has to say first; null where nothing is against it.</summary>
+    public static string? Warning(CurveResult result)
     {
-        int others = design.Assignments.Sum(assignment => assignment.Findings.Count(finding => finding.Level == level)) - 1;
-        return others > 0 ? $" (and {Figures.Count(others, "more " + noun)} below)" : "";
+        if (result.Verdict == Level.Go)
+        {
+            return null;
+        }
+
+        Finding[] findings = [.. result.Assignment.Findings.Where(finding => finding.Level == result.Verdict)];
+        string rest = findings.Length == 0
+            ? ReadAgain(result.Plan.Doubts[0])
+            : Against(findings[0], $"do not connect it to {Named(result.Assignment.Input)}", findings.Length - 1);
+        return $"{Word(result.Verdict)}: {rest}";
     }
+
+    private static string ReadAgain(LabelDoubt doubt) =>
+        $"do not connect yet; the label of {doubt.Panel} looks odd at \"{doubt.Field}\" and must be read again.";
+
+    private static string Against(Finding worst, string what, int others)
+    {
+        (string until, string noun) = worst.Level == Level.Stop ? ("", "reason") : (" until somebody who knows has answered", "question");
+        string more = others > 0 ? $" (and {Figures.Count(others, "more " + noun)})" : "";
+        return $"{what}{until}. {worst.Title}: {Compared(worst)}{more}.";
+    }
+
+    private static int Others(Design design, Level level) =>
+        design.Assignments.Sum(assignment => assignment.Findings.Count(finding => finding.Level == level)) - 1;
+
+    /// <summary>An input that nobody named is "the input".</summary>
+    private static string Named(string input) => input == "input" ? "the input" : input;
 
     private static string Takes(Design best)
     {
         Assignment[] used = [.. best.Assignments.Where(assignment => assignment.Wiring is not null)];
         Conditions sun = used[0].Conditions;
         string watts = Figures.Of(used.Sum(assignment => assignment.Operating.PowerW), "W");
-        string who = used.Length == 1 ? $"{used[0].Input} takes" : $"the {used.Length} inputs together take";
+        string who = used.Length == 1 ? $"{Named(used[0].Input)} takes" : $"the {used.Length} inputs together take";
         return $"{who} {watts} {(sun.IrradianceWPerM2 is >= 950 and <= 1050 ? "in full sun" : $"at {Figures.Of(sun.IrradianceWPerM2, "W/m²")}")}";
     }
 
@@ -76,8 +101,4 @@ public static class VerdictSentence
     /// <summary>The figure and its limit: "13.44 A, at most 10 A".</summary>
     public static string Compared(Finding finding) =>
         $"{FindingsTable.Value(finding)}, {(finding.Limit is null ? "no limit stated" : FindingsTable.Limit(finding))}";
-
-    /// <summary>Lower case inside a sentence, but not for a word of capitals.</summary>
-    private static string LowerFirst(string text) =>
-        text.Length > 1 && char.IsUpper(text[0]) && char.IsLower(text[1]) ? char.ToLowerInvariant(text[0]) + text[1..] : text;
 }

@@ -24,6 +24,9 @@ public sealed record DesignTemperatures
     /// <summary>Hottest air taken where the climate says nothing, °C.</summary>
     public const double UnknownHottestC = 40;
 
+    /// <summary>What the assumption of the coldest air is called in a list of assumptions.</summary>
+    public const string ColdestAir = "coldest air temperature";
+
     /// <summary>A plan's coldest air may lie this far above the climate's before the difference is pointed out, K.</summary>
     public const double ColdDoubtK = 8;
 
@@ -83,7 +86,6 @@ public sealed record DesignTemperatures
 
     private static Extreme Coldest(Place? place, MonthlyClimate? climate)
     {
-        const string What = "coldest air temperature";
         const string Moves = "A morning 5 K colder raises open-circuit volts by 1.5 to 2 %. Better: write the coldest local record into the plan (coldest).";
         (double AirC, string Working)? fromClimate = climate is null ? null : ColdestIn(climate.Coldest);
 
@@ -91,18 +93,18 @@ public sealed record DesignTemperatures
         {
             string working = $"coldest air {Degrees.Text(ownC, 1)}, the plan's own figure";
             return fromClimate is var (climateC, climateWorking) && ownC > climateC + ColdDoubtK
-                ? new(ownC, working, new(What, $"{Degrees.Text(ownC, 1)}, as the plan says", $"The built-in climate suggests it may be colder ({climateWorking}). {Moves}"), climateC)
+                ? new(ownC, working, new(ColdestAir, $"{Degrees.Text(ownC, 1)}, as the plan says", $"The built-in climate suggests it may be colder ({climateWorking}). {Moves}"), climateC)
                 : new(ownC, working, null);
         }
 
         if (fromClimate is var (airC, found))
         {
-            return new(airC, found, new(What, Degrees.Text(airC), $"Built-in climate: {found}. {Moves}"));
+            return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate: {found}. {Moves}"));
         }
 
         double unknownC = place is not null && Math.Abs(place.LatitudeDeg) > PolarLatitudeDeg ? PolarColdestC : UnknownColdestC;
         string reason = place is null ? "the plan names no place" : "the built-in climate does not know this place";
-        return new(unknownC, $"coldest air {Degrees.Text(unknownC)}, assumed: {reason}", new(What, Degrees.Text(unknownC), $"Taken on the safe side, as {reason}. {Moves}"));
+        return new(unknownC, $"coldest air {Degrees.Text(unknownC)}, assumed: {reason}", new(ColdestAir, Degrees.Text(unknownC), $"Taken on the safe side, as {reason}. {Moves}"));
     }
 
     /// <summary>Rounded down to a whole degree, to the safe side.</summary>

@@ -11,6 +11,9 @@ public static class MakerLetter
     /// <summary>What to say where no letter is needed.</summary>
     public const string NothingToAsk = "Nothing needs asking: no finding waits for an answer.";
 
+    /// <summary>What there is to say where the verdict is stop.</summary>
+    public const string NoAnswerHelps = "Nothing to ask: the verdict is stop, and no answer of the maker clears it.";
+
     /// <summary>The letter for one input, ready to send: plain text of at most 76 columns, lines ending in a line feed.</summary>
     /// <param name="context">The wiring and its input.</param>
     /// <param name="wiringText">The wiring in the plan's notation.</param>

@@ -15,6 +15,12 @@ public static class Planner
     /// <summary>The maker's word is worth mentioning from this gain on, fraction.</summary>
     private const double WorthAsking = 0.005;
 
+    /// <summary>A wiring is clearly roomier when its coldest voltage is this share of the best one's, or less.</summary>
+    private const double RoomierShare = 0.9;
+
+    /// <summary>Enough to find a good roomier wiring; it is shown beside the best, not proved.</summary>
+    private const long RoomierNodes = 20_000;
+
     /// <summary>Finds, proves and ranks the wirings of a plan.</summary>
     /// <remarks>
     /// Ranks first what may be connected without asking anybody; then, named as such, what would earn more if every maker agreed.
@@ -42,6 +48,11 @@ public static class Planner
         {
             chosen.Add((LeastVolts(setting), []));
         }
+        else if (chosen.Count < Shown && !go.Best.IsEmpty && MoreRoom(within, go.Best[0], cancellation) is { } roomier
+            && !chosen.Exists(pick => pick.Wirings.SequenceEqual(roomier.Wirings)))
+        {
+            chosen.Add((roomier.Wirings, ["more room to the voltage limit"]));
+        }
 
         ImmutableArray<Design> designs = [.. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Wirings, index + 1, pick.ChosenFor))];
         return setting.Result(designs, go.Best.IsEmpty && ask is not null ? ask.Report : go.Report);
@@ -55,12 +66,11 @@ public static class Planner
         return setting.Result([setting.Judge.Judge(Stated(plan), 1, [])], search: null);
     }
 
-    /// <summary>Writes the letters for the stated wiring, or for the best one where none is stated.</summary>
+    /// <summary>Writes the letters for the stated wiring, or for the best one where none is stated or the stated one must be stopped: no maker can clear that.</summary>
     public static AskResult Ask(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Check(plan, options)
-            : Answer(plan, options, progress, cancellation);
+        bool isStated = plan.Inputs.Any(planned => planned.StatedWiring is not null);
+        PlanResult result = isStated && Check(plan, options) is { Verdict: not Level.Stop } stated ? stated : Answer(plan, options, progress, cancellation);
         Setting setting = new(plan, options);
         Design design = result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) ?? result.Designs[0];
         var letters = ImmutableArray.CreateBuilder<InputLetter>();
@@ -82,6 +92,15 @@ public static class Planner
     {
         ImmutableArray<Wiring?> wirings = [.. plan.Inputs.Select(planned => planned.StatedWiring)];
         return wirings.Any(wiring => wiring is not null) ? wirings : throw new ArgumentException("No input of the plan states a wiring.", nameof(plan));
+    }
+
+    /// <summary>The best wiring that stays clearly below the voltage of the best: what caution would cost.</summary>
+    private static Candidate? MoreRoom(SearchProblem within, Candidate best, CancellationToken cancellation)
+    {
+        double roomierV = RoomierShare * best.HighestColdV;
+        SearchProblem lower = within with { Inputs = [.. within.Inputs.Select(input => input with { MaxVoltageV = Math.Min(input.MaxVoltageV, roomierV) })] };
+        SearchOutcome outcome = WiringSearch.Run(lower, SearchOptions.Default with { NodeBudget = RoomierNodes }, progress: null, cancellation);
+        return outcome.Best.IsEmpty ? null : outcome.Best[0];
     }
 
     /// <summary>One panel of the lowest cold voltage on the first input: if even that stops, nothing may be connected.</summary>

@@ -91,7 +91,7 @@ public sealed record SearchOptions
     public static SearchOptions Default { get; } = new();
 
     /// <summary>Partial wirings bounded before it stops with an honest gap. Counted, not timed: the answer is the same on every machine.</summary>
-    public long NodeBudget { get; init; } = 30_000_000;
+    public long NodeBudget { get; init; } = 2_000_000;
 
     /// <summary>Parts of the pile, counted as the product over kinds of their number plus one, above which nearly equal panels are taken for equal.</summary>
     public int MostParts { get; init; } = 1 << 17;

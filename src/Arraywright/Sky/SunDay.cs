@@ -15,10 +15,10 @@ public enum Daylight
 
 /// <summary>Sunrise, noon and sunset of a day.</summary>
 /// <param name="Daylight">Whether there are any.</param>
-/// <param name="Rise">Julian day (universal time) of sunrise, the upper rim at the horizon; where it does not rise, of solar noon.</param>
-/// <param name="Noon">Julian day of the sun's highest stand.</param>
-/// <param name="Set">Julian day of sunset; where it does not set, of solar noon.</param>
-public readonly record struct SunDay(Daylight Daylight, double Rise, double Noon, double Set)
+/// <param name="RiseJulianDay">Julian day (universal time) of sunrise, the upper rim at the horizon; where it does not rise, of solar noon.</param>
+/// <param name="NoonJulianDay">Julian day of the sun's highest stand.</param>
+/// <param name="SetJulianDay">Julian day of sunset; where it does not set, of solar noon.</param>
+public readonly record struct SunDay(Daylight Daylight, double RiseJulianDay, double NoonJulianDay, double SetJulianDay)
 {
     /// <summary>The day at a place.</summary>
     /// <param name="noonGuess">Julian day of about local noon: within six hours.</param>

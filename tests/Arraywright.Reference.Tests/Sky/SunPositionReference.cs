@@ -63,9 +63,9 @@ public sealed class SunPositionReference
         SunDay sun = SunDay.Of(midnight + 0.5 - (longitude / 360), Site.Of(latitude, longitude, 0));
         const double TwoSeconds = 2.5 / 3600;
         Assert.Equal(Daylight.RisesAndSets, sun.Daylight);
-        Agrees(rise, sun.Rise);
-        Agrees(transit, sun.Noon);
-        Agrees(set, sun.Set);
+        Agrees(rise, sun.RiseJulianDay);
+        Agrees(transit, sun.NoonJulianDay);
+        Agrees(set, sun.SetJulianDay);
 
         void Agrees(double published, double moment)
         {

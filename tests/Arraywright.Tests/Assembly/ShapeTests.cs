@@ -10,8 +10,9 @@ public sealed class ShapeTests
     /// <summary>What a name of a number ends in: its unit, or that it has none.</summary>
     private static readonly string[] Units =
     [
+        "Seconds", "JulianDay", "julianDay",
         "V", "A", "W", "Wh", "KWh", "Ohm", "Siemens", "S", "C", "K", "M", "Mm2", "H", "Ev", "Deg", "Hour", "WPerM2", "KWhPerM2", "KWhPerM2Day", "Watts", "Fractions",
-        "MPerS", "PerK", "APerK", "VPerK", "SPerM", "Fraction", "Percent", "Share", "Index", "Bar", "Hours", "Au", "Min", "Pa",
+        "MPerS", "PerK", "APerK", "VPerK", "SPerM", "Fraction", "Percent", "Share", "Index", "Bar", "Hours", "Au", "Min", "Pa", "JulianDay",
     ];
 
     /// <summary>Numbers whose unit stands elsewhere, with the reason.</summary>
@@ -44,6 +45,21 @@ public sealed class ShapeTests
         ["EnergyOptions.UsualEfficiency"] = "an efficiency, 0 to 1",
     };
 
+    /// <summary>The same for what methods take and give; a name such as CurrentAt says amps by the quantity.</summary>
+    private static readonly Dictionary<string, string> MethodExceptions = new(StringComparer.Ordinal)
+    {
+        ["AirMass.Relative: Relative"] = "a ratio",
+        ["CellTemperature.At: At"] = "°C, as its documentation says",
+        ["ClearDay.ShareKeptOff: ShareKeptOff"] = "a share",
+        ["ClearSky.Of: turbidity"] = "the Linke turbidity, no unit",
+        ["Circuit.CurrentAt: CurrentAt"] = "amps, by the quantity",
+        ["Circuit.VoltageAt: VoltageAt"] = "volts, by the quantity",
+        ["ColdVoltage.Of: Of"] = "volts, by the type",
+        ["Exponential.Of: Of"] = "a pure number",
+        ["Exponential.Of: x"] = "a pure number",
+        ["SunDay.Of: noonGuess"] = "a Julian day",
+    };
+
     private static readonly Type[] Public = [.. typeof(Plan).Assembly.GetExportedTypes()];
 
     [Fact]
@@ -70,6 +86,21 @@ public sealed class ShapeTests
                 .Where(name => !Exceptions.ContainsKey(name)),
         ];
         Assert.Empty(silent);
+    }
+
+    [Fact]
+    public void Every_public_method_says_the_unit_of_what_it_gives_and_takes()
+    {
+        string[] silent =
+        [
+            .. from type in Public
+               from method in type.GetMethods(BindingFlags.Instance | BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly)
+               where !method.IsSpecialName && !method.IsDefined(typeof(CompilerGeneratedAttribute)) && method.Name != "Deconstruct"
+               from named in method.GetParameters().Select(parameter => (parameter.Name, Type: parameter.ParameterType)).Append((method.Name, Type: method.ReturnType))
+               where IsNumber(named.Type) && !Units.Any(unit => named.Name!.EndsWith(unit, StringComparison.Ordinal) || string.Equals(named.Name, unit, StringComparison.OrdinalIgnoreCase))
+               select $"{type.Name}.{method.Name}: {named.Name}",
+        ];
+        Assert.Equal(MethodExceptions.Keys.Order(StringComparer.Ordinal), silent.Distinct().Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -30,6 +30,16 @@ public sealed class ColdVoltageTests
         Assert.Equal(level, Row(2, "round").On(Input(maxV), Round).Coldest(-15).Says("cold_voltage_label").Level);
     }
 
+    [Theory]
+    [InlineData(2, 50, "Put fewer panels in series.")] // 2 × 22.9 V × (1 + 0.0029 × 39 K) = 51.0 V
+    [InlineData(1, 25, "One panel alone is too much")] // 22.9 V × (1 + 0.0029 × 39 K) = 25.5 V
+    public void What_stops_says_what_would_help(int inSeries, double maxV, string remedy)
+    {
+        Finding stop = Row(inSeries, "shed-120").On(Input(maxV)).Says("cold_voltage_label");
+        Assert.Equal(Level.Stop, stop.Level);
+        Assert.Contains(remedy, stop.Note, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_figure_just_over_the_limit_never_reads_as_the_limit()
     {

@@ -19,6 +19,10 @@ public sealed class ShortCircuitCurrentTests
         Assert.Equal(Level.Go, finding.Level);
     }
 
+    [Fact]
+    public void One_string_needs_no_equation() =>
+        Assert.Equal("6.72 A; rated_current 14 A", Row(2, "shed-120").On(Bare with { RatedCurrent = Limit(14) }).Says("short_circuit_current").Working);
+
     [Theory]
     [InlineData(13.44, Level.Go)]
     [InlineData(13.43, Level.Ask)]

@@ -68,10 +68,14 @@ internal sealed class ColdVoltageRule : IRule
         return finding with
         {
             Level = over ? Level.Stop : doubtful ? Level.Ask : Level.Go,
-            Note = over ? "Over the highest voltage the input bears: nothing clears this. Put fewer panels in series." :
+            Note = over ? $"Over the highest voltage the input bears: nothing clears this. {Remedy(context)}" :
                 doubtful ? Doubt(context, doubtV) : Remark(context, way),
         };
     }
+
+    private static string Remedy(RuleContext context) => context.Wiring.HighestPath(name => context.Panel(name).OpenCircuitV).Length > 1
+        ? "Put fewer panels in series."
+        : "One panel alone is too much: it takes a panel of fewer volts, or another input.";
 
     /// <summary>The table beside a coefficient of the label's own: shown, but NEC 690.7(A)(1) lets the coefficient decide.</summary>
     private static Finding Beside(RuleContext context, Way way)

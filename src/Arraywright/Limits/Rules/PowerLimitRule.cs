@@ -38,7 +38,7 @@ internal sealed class PowerLimitRule : IRule
             powerW,
             limit?.Figure,
             "W",
-            limit is null ? $"{sum} = {Figures.Result(powerW, "W")}; no power is stated" : $"{sum} = {Figures.Result(powerW, limit.Figure, "W")}; limit {OfferedCurrent.Written(limit, "W")}",
+            limit is null ? $"{WiringSums.Worked(sum, Figures.Result(powerW, "W"))}; no power is stated" : $"{WiringSums.Worked(sum, Figures.Result(powerW, limit.Figure, "W"))}; limit {OfferedCurrent.Written(limit, "W")}",
             limit is null ? "panel labels" : $"panel labels; limit: {OfferedCurrent.Word(limit)}");
         return limit is null || !Figures.Over(powerW, limit.Figure) ? finding
             : Clipping.Clears(limit, powerW) ? finding with { Note = "Clipping, not danger." }

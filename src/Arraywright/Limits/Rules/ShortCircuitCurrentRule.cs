@@ -26,7 +26,7 @@ internal sealed class ShortCircuitCurrentRule : IRule
             offeredA,
             allowed?.Limit.Allowed,
             "A",
-            allowed is null ? $"{sum} = {result}; the input states no current" : $"{sum} = {result}; {allowed.Field} {OfferedCurrent.Written(allowed.Limit, "A")}",
+            allowed is null ? $"{WiringSums.Worked(sum, result)}; the input states no current" : $"{WiringSums.Worked(sum, result)}; {allowed.Field} {OfferedCurrent.Written(allowed.Limit, "A")}",
             allowed is null ? "panel labels" : $"panel labels; limit: {OfferedCurrent.Word(allowed.Limit)}",
             Join(over ? Question(allowed) : null, Shares(context, offeredA), Uneven(context)));
     }

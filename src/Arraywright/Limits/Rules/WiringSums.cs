@@ -30,6 +30,9 @@ internal static class WiringSums
         _ => throw new ArgumentException("A wiring is a panel, a series or a parallel.", nameof(wiring)),
     };
 
+    /// <summary>A sum and what it comes to, "2 × 6.72 A = 13.44 A"; a single term needs no equation.</summary>
+    public static string Worked(string sum, string result) => sum == result ? result : $"{sum} = {result}";
+
     /// <summary>Equal terms of a sum drawn together, in order of first appearance: "2 × 22.9 V + 30 V".</summary>
     public static string Sum(IEnumerable<string> terms) =>
         string.Join(" + ", terms.CountBy(term => term).Select(pair => pair.Value == 1 ? pair.Key : $"{pair.Value} × {pair.Key}"));

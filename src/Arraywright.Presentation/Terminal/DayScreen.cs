@@ -1,0 +1,89 @@
+using Arraywright.Electrical;
+using Arraywright.Energy;
+using Arraywright.Sky;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>A day as text: what it brings, hour by hour, where the energy goes.</summary>
+/// <param name="writer">Where the text goes.</param>
+/// <param name="style">Width and colour.</param>
+public sealed class DayScreen(TextWriter writer, TerminalStyle style)
+{
+    private const int TableWidth = 52;
+
+    /// <summary>Writes everything.</summary>
+    public void Write(DayResult result)
+    {
+        TextFlow.Write(writer, "", result.Plan.Name, style.Width, style.Faint);
+        writer.WriteLine();
+        WriteShort(result);
+        EnergyParts.WriteWirings(writer, result.Design, style);
+        Heading("Hour by hour; pale: what the inputs' limits cut off");
+        TextFlow.Write(writer, "  ", Sun(result), style.Width);
+        WriteHours(result.Energy);
+        Heading("Where the day's energy goes");
+        EnergyParts.WriteLadder(writer, result.Energy, style);
+        Heading("What held the inputs");
+        EnergyParts.WriteHours(writer, result.Energy, "Nothing, in any hour of the day.", style);
+        if (result.Energy.Battery is { } battery)
+        {
+            Heading("The battery");
+            EnergyParts.WriteBattery(writer, battery, style);
+        }
+
+        Heading("The weather");
+        EnergyParts.WriteWeather(writer, result.WeatherSource, style);
+        Heading("What was assumed");
+        AssumedList.Write(writer, result.Assumed, style);
+        Heading("Before you touch a lead");
+        EnergyParts.WriteCautions(writer, result.Cautions, style);
+    }
+
+    /// <summary>Writes the answer in one sentence.</summary>
+    public void WriteShort(DayResult result)
+    {
+        EnergySpan day = result.Energy.Total;
+        TextFlow.Write(writer, "", $"On {result.Date:MMMM d} this wiring brings {Figures.Energy(day.DeliveredKWh)} into the inputs; {EnergyParts.CutOff(day)}.{EnergyParts.But(result.Verdict)}", style.Width, style.Strong);
+    }
+
+    private static string Sun(DayResult result) => result.Daylight switch
+    {
+        Daylight.RisesAndSets => $"Sunrise {Clock(result.SunriseHour)}, sunset {Clock(result.SunsetHour)}, local standard time.",
+        Daylight.AllDay => "The sun does not set.",
+        _ => "The sun does not rise.",
+    };
+
+    private static string Clock(double hour)
+    {
+        int minutes = (int)Math.Round((hour - (24 * Math.Floor(hour / 24))) * 60);
+        return $"{minutes / 60 % 24:00}:{minutes % 60:00}";
+    }
+
+    private void WriteHours(EnergyResult energy)
+    {
+        bool hasBattery = energy.Moments.Any(moment => moment.StateOfCharge is not null);
+        double most = Math.Max(1e-9, energy.Moments.Max(moment => moment.UnlimitedW));
+        double scale = (style.Width - TableWidth) / most;
+        writer.WriteLine($"  until     sun  cells    taken{(hasBattery ? "  battery" : "         ")}  held by".TrimEnd());
+        foreach (EnergyMoment moment in energy.Moments.Where(moment => moment.PlaneWPerM2 > 0))
+        {
+            string battery = hasBattery ? $"{100 * (moment.StateOfCharge ?? 0),7:0} %" : new string(' ', 9);
+            string held = moment.LimitedBy switch
+            {
+                LimitedBy.Current => "current",
+                LimitedBy.Power => "power",
+                LimitedBy.Voltage => "voltage",
+                LimitedBy.Off => "off",
+                _ => "",
+            };
+            string bar = Ladder.Bar(moment.TakenW, moment.UnlimitedW, scale);
+            writer.WriteLine($"  {Clock(moment.EndsAtHour)} {moment.PlaneWPerM2,7:0} {Figures.Number(moment.CellC, 0),3} °C {moment.TakenW,6:0} W{battery}  {held,-8}  {bar}".TrimEnd());
+        }
+    }
+
+    private void Heading(string text)
+    {
+        writer.WriteLine();
+        writer.WriteLine(style.Strong(text));
+    }
+}

@@ -1,0 +1,77 @@
+using Arraywright.Energy;
+using Arraywright.Limits;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>What the screens of a year and of a day share.</summary>
+internal static class EnergyParts
+{
+    private static readonly string[] Levels = ["label", "into the unit", "used or stored"];
+
+    /// <summary>How much of it the inputs' limits cut off, as the end of a sentence.</summary>
+    public static string CutOff(EnergySpan span) => span.ClippedKWh < 0.005 * Math.Max(0.1, span.DeliveredKWh)
+        ? "next to nothing is cut off by the inputs' limits"
+        : $"{Figures.Energy(span.ClippedKWh)} ({Figures.Percent(100 * span.ClippedKWh / (span.ClippedKWh + span.DeliveredKWh))}) are cut off by their limits";
+
+    /// <summary>What the verdict on the wiring adds to a sentence about its energy.</summary>
+    public static string But(Level verdict) => verdict switch
+    {
+        Level.Go => "",
+        Level.Ask => " But ask first: `arraywright check` tells what.",
+        _ => " But do not connect it: `arraywright check` tells why.",
+    };
+
+    /// <summary>The wiring of each input.</summary>
+    public static void WriteWirings(TextWriter writer, Design design, TerminalStyle style)
+    {
+        foreach (Assignment assignment in design.Assignments.Where(assignment => assignment.Wiring is not null))
+        {
+            TextFlow.Write(writer, "  ", $"{assignment.Input}: {DesignsTable.Text(assignment.Wiring)}", style.Width);
+        }
+    }
+
+    /// <summary>The ladder from label to use.</summary>
+    public static void WriteLadder(TextWriter writer, EnergyResult energy, TerminalStyle style)
+    {
+        bool isSmall = energy.Losses[0].KWh < 10;
+        string unit = isSmall ? "Wh" : "kWh";
+        Ladder.Write(writer, [.. energy.Losses.Select(step => new Rung(step.Stage, step.KWh * (isSmall ? 1000 : 1), Levels.Contains(step.Stage)))], unit, style);
+    }
+
+    /// <summary>What held the inputs, how long.</summary>
+    public static void WriteHours(TextWriter writer, EnergyResult energy, string never, TerminalStyle style)
+    {
+        HoursLimited hours = energy.HoursLimited;
+        (string What, double Hours)[] held = [("current limit", hours.Current), ("power limit", hours.Power), ("voltage window", hours.Voltage)];
+        string[] told = [.. held.Where(one => one.Hours > 0).Select(one => $"{one.Hours:0.#} hours by the {one.What}")];
+        TextFlow.Write(writer, "  ", told.Length == 0 ? never : $"{string.Join(", ", told)}.", style.Width);
+        if (energy.WithinStepKWh > 0.005 * energy.Total.DeliveredKWh)
+        {
+            TextFlow.Write(writer, "  ", $"{Figures.Energy(energy.WithinStepKWh)} of what is cut off falls in bright minutes of mixed hours, which the hours' means hide.", style.Width);
+        }
+    }
+
+    /// <summary>What the battery saw.</summary>
+    public static void WriteBattery(TextWriter writer, BatteryReport battery, TerminalStyle style)
+    {
+        string full = battery.HoursToFull is { } hours ? $"First full after {hours:0} hours. " : "It does not get full. ";
+        string days = battery.Days > 1 ? $"; it is met all day on {battery.DaysLoadMet} of {battery.Days} days" : "";
+        string load = battery.LoadKWh > 0
+            ? $"The load asks for {Figures.Energy(battery.LoadKWh)} and gets {Figures.Energy(battery.ServedKWh)}{days}. Lowest charge {Figures.Percent(100 * battery.LowestStateOfCharge)}."
+            : "The plan states no load: once full it stays full.";
+        TextFlow.Write(writer, "  ", $"{full}{load} {Figures.Energy(battery.TurnedAwayKWh)} are turned away because it is full or nearly so.", style.Width);
+    }
+
+    /// <summary>The weather's source as a sentence.</summary>
+    public static void WriteWeather(TextWriter writer, string source, TerminalStyle style) =>
+        TextFlow.Write(writer, "  ", $"{char.ToUpperInvariant(source[0])}{source[1..]}.", style.Width);
+
+    /// <summary>The cautions.</summary>
+    public static void WriteCautions(TextWriter writer, IEnumerable<string> cautions, TerminalStyle style)
+    {
+        foreach (string caution in cautions)
+        {
+            TextFlow.Write(writer, "  · ", caution, style.Width);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using Arraywright.Energy;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>A year as text: what it brings, month by month, where the energy goes, what the battery sees.</summary>
+/// <param name="writer">Where the text goes.</param>
+/// <param name="style">Width and colour.</param>
+public sealed class YearScreen(TextWriter writer, TerminalStyle style)
+{
+    /// <summary>Writes everything.</summary>
+    public void Write(YearResult result)
+    {
+        TextFlow.Write(writer, "", result.Plan.Name, style.Width, style.Faint);
+        writer.WriteLine();
+        WriteShort(result);
+        EnergyParts.WriteWirings(writer, result.Design, style);
+        Heading("Month by month, kWh into the inputs; pale: what their limits cut off");
+        WriteMonths(result.Energy);
+        Heading("Where the year's energy goes");
+        EnergyParts.WriteLadder(writer, result.Energy, style);
+        Heading("What held the inputs");
+        EnergyParts.WriteHours(writer, result.Energy, "Nothing, in any hour of the year.", style);
+        if (result.Energy.Battery is { } battery)
+        {
+            Heading("The battery");
+            EnergyParts.WriteBattery(writer, battery, style);
+        }
+
+        Heading("The weather");
+        EnergyParts.WriteWeather(writer, result.WeatherSource, style);
+        Heading("What was assumed");
+        AssumedList.Write(writer, result.Assumed, style);
+        Heading("Before you touch a lead");
+        EnergyParts.WriteCautions(writer, result.Cautions, style);
+    }
+
+    /// <summary>Writes the answer in one sentence.</summary>
+    public void WriteShort(YearResult result)
+    {
+        EnergySpan year = result.Energy.Total;
+        TextFlow.Write(writer, "", $"In a year this wiring brings {Figures.Energy(year.DeliveredKWh)} into the inputs; {EnergyParts.CutOff(year)}.{EnergyParts.But(result.Verdict)}", style.Width, style.Strong);
+    }
+
+    private void WriteMonths(EnergyResult energy)
+    {
+        const int NameWidth = 9;
+        double most = energy.Spans.Max(span => span.DeliveredKWh + span.ClippedKWh);
+        string[] amounts = [.. energy.Spans.Select(span => Figures.Number(span.DeliveredKWh, 1))];
+        int amountWidth = amounts.Max(text => text.Length);
+        double scale = (style.Width - NameWidth - amountWidth - 6) / Math.Max(1e-9, most);
+        for (int month = 0; month < energy.Spans.Length; month++)
+        {
+            EnergySpan span = energy.Spans[month];
+            string bar = Ladder.Bar(span.DeliveredKWh, span.DeliveredKWh + span.ClippedKWh, scale);
+            writer.WriteLine($"  {span.Name.PadRight(NameWidth)}  {amounts[month].PadLeft(amountWidth)}  {bar}".TrimEnd());
+        }
+    }
+
+    private void Heading(string text)
+    {
+        writer.WriteLine();
+        writer.WriteLine(style.Strong(text));
+    }
+}

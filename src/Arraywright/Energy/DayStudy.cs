@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Arraywright.Climate;
+using Arraywright.Electrical;
+using Arraywright.Limits;
+using Arraywright.Planning;
+using Arraywright.Sky;
+
+namespace Arraywright.Energy;
+
+/// <summary>What a plan's wiring delivers in one day.</summary>
+public sealed record DayResult
+{
+    /// <summary>The plan.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>The date; of the weather's year where that has years of its own.</summary>
+    public required DateOnly Date { get; init; }
+
+    /// <summary>The wiring, judged: the stated one, or the best.</summary>
+    public required Design Design { get; init; }
+
+    /// <summary>The day, with its steps.</summary>
+    public required EnergyResult Energy { get; init; }
+
+    /// <summary>Whether the sun rises and sets.</summary>
+    public required Daylight Daylight { get; init; }
+
+    /// <summary>Sunrise by the weather's clock, hour of the day.</summary>
+    public required double SunriseHour { get; init; }
+
+    /// <summary>Sunset by the weather's clock, hour of the day.</summary>
+    public required double SunsetHour { get; init; }
+
+    /// <summary>Where the weather comes from, in one sentence.</summary>
+    public required string WeatherSource { get; init; }
+
+    /// <summary>Everything filled in.</summary>
+    public required ImmutableArray<Assumption> Assumed { get; init; }
+
+    /// <summary>The usual cautions.</summary>
+    public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
+    public Level Verdict => Plan.Doubts.IsEmpty || Design.Verdict == Level.Stop ? Design.Verdict : Level.Ask;
+}
+
+/// <summary>Runs a plan's wiring through one day of a weather year.</summary>
+public static class DayStudy
+{
+    /// <summary>Whether the weather has that date.</summary>
+    public static bool Has(WeatherYear weather, DateOnly date) => !Steps(weather, date).IsEmpty;
+
+    /// <summary>The day of the stated wiring, or of the best where none is stated.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="weather">The weather; it has the date.</param>
+    /// <param name="date">Month and day count, the year does not.</param>
+    /// <param name="isClear">True for a day without a cloud at that day's temperatures, in place of the weather's sun.</param>
+    /// <param name="options">How the energy is run.</param>
+    /// <param name="progress">Told the share done of a search.</param>
+    /// <param name="cancellation">Ends a search early.</param>
+    /// <exception cref="ArgumentException">The weather does not have that date.</exception>
+    public static DayResult Run(Plan plan, WeatherYear weather, DateOnly date, bool isClear, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        ImmutableArray<WeatherStep> steps = Steps(weather, date);
+        if (steps.IsEmpty)
+        {
+            throw new ArgumentException($"The weather has no {date:MMMM d}.", nameof(date));
+        }
+
+        string source = isClear ? $"a clear sky on {date:MMMM d}, with the temperatures of {weather.Source}" : $"{date:MMMM d} of {weather.Source}";
+        WeatherYear day = new(weather.Place, isClear ? Clear(weather, steps) : steps, weather.StepH, weather.UtcOffsetH, source, weather.Repairs);
+        (Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, progress, cancellation);
+        SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Default) with { SpanNames = [date.ToString("MMMM d")], Span = new int[steps.Length] };
+        SunDay sun = SunDay.Of(Midnight(day) + 0.5 - ((weather.Place.LongitudeDeg / 15) - weather.UtcOffsetH) / 24, SiteOf(weather));
+        return new DayResult
+        {
+            Plan = plan,
+            Date = date,
+            Design = design,
+            Energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options with { KeepMoments = true }),
+            Daylight = sun.Daylight,
+            SunriseHour = (sun.RiseJulianDay - Midnight(day)) * 24,
+            SunsetHour = (sun.SetJulianDay - Midnight(day)) * 24,
+            WeatherSource = source,
+            Assumed = [.. plan.Assumed, .. YearAssumptions.Of(plan, day, options)],
+            Cautions = Cautions.Usual,
+        };
+    }
+
+    private static ImmutableArray<WeatherStep> Steps(WeatherYear weather, DateOnly date) =>
+        [.. weather.Steps.Where(step => step.Ends.AddHours(-weather.StepH / 2) is var middle && middle.Month == date.Month && middle.Day == date.Day)];
+
+    /// <summary>Julian day (universal time) at which the day begins by the weather's clock.</summary>
+    private static double Midnight(WeatherYear day) =>
+        SunClock.JulianDay(day.Steps[0].Ends.AddHours(-day.StepH)) - (day.UtcOffsetH / 24);
+
+    private static Site SiteOf(WeatherYear weather) => Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM);
+
+    private static ImmutableArray<WeatherStep> Clear(WeatherYear weather, ImmutableArray<WeatherStep> steps)
+    {
+        SunPath path = new(SiteOf(weather));
+        return
+        [
+            .. steps.Select(step =>
+            {
+                SunPosition sun = path.At(SunClock.JulianDay(step.Ends.AddHours(-weather.StepH / 2)) - (weather.UtcOffsetH / 24));
+                SkyLight light = ClearSky.Of(sun, weather.Place.ElevationM, ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu));
+                return step with { GlobalWPerM2 = light.GlobalWPerM2, BeamNormalWPerM2 = light.BeamNormalWPerM2, DiffuseWPerM2 = light.DiffuseWPerM2 };
+            }),
+        ];
+    }
+}

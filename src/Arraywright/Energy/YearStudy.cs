@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Arraywright.Climate;
+using Arraywright.Electrical;
+using Arraywright.Limits;
+using Arraywright.Planning;
+
+namespace Arraywright.Energy;
+
+/// <summary>What a plan's wiring delivers in a year.</summary>
+public sealed record YearResult
+{
+    /// <summary>The plan.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>The wiring, judged: the stated one, or the best.</summary>
+    public required Design Design { get; init; }
+
+    /// <summary>The year.</summary>
+    public required EnergyResult Energy { get; init; }
+
+    /// <summary>Where the weather comes from and how good it is, in one sentence.</summary>
+    public required string WeatherSource { get; init; }
+
+    /// <summary>Everything filled in.</summary>
+    public required ImmutableArray<Assumption> Assumed { get; init; }
+
+    /// <summary>The usual cautions.</summary>
+    public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
+    public Level Verdict => Plan.Doubts.IsEmpty || Design.Verdict == Level.Stop ? Design.Verdict : Level.Ask;
+}
+
+/// <summary>Runs a plan's wiring through a year.</summary>
+public static class YearStudy
+{
+    /// <summary>The weather a plan would be run through without a file: made from the built-in climate; null where the plan names no place, or one off the climate's map.</summary>
+    public static WeatherYear? BuiltIn(Plan plan) =>
+        plan.Place is { } place && WorldClimate.Of(place) is { } climate ? SyntheticYear.Of(climate, place) : null;
+
+    /// <summary>The year of the stated wiring, or of the best where none is stated.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="options">How the energy is run.</param>
+    /// <param name="progress">Told the share done of a search.</param>
+    /// <param name="cancellation">Ends a search early.</param>
+    public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        (Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
+        SunSeries series = SunOnPanels.Of(plan, weather, SunOptions.Default);
+        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
+        return new YearResult
+        {
+            Plan = plan,
+            Design = design,
+            Energy = energy,
+            WeatherSource = weather.Source,
+            Assumed = [.. plan.Assumed, .. YearAssumptions.Of(plan, weather, options)],
+            Cautions = Cautions.Usual,
+        };
+    }
+
+    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input.</summary>
+    internal static (Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        Design design = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Planner.Check(plan, PlannerOptions.Default).Designs[0]
+            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation).Designs[0];
+        return (design, [.. design.Assignments.Select(assignment => assignment.Wiring)]);
+    }
+}
