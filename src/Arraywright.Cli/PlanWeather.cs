@@ -1,7 +1,7 @@
 using Arraywright.Climate;
-using Arraywright.Energy;
 using Arraywright.Files;
 using Arraywright.Files.Weather;
+using Arraywright.Planning;
 
 namespace Arraywright.Cli;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Arraywright.Energy;
+using Arraywright.Planning;
 using Arraywright.Sky;
 
 namespace Arraywright.Files;

@@ -1,9 +1,9 @@
 using System.Text;
 using System.Text.Json;
 using Arraywright.Electrical;
-using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
+using Arraywright.Planning;
 
 namespace Arraywright.Files;
 

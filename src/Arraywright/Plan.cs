@@ -36,7 +36,11 @@ public enum MountKind
 /// <param name="ElevationM">Metres above the sea.</param>
 /// <param name="ColdestC">The user's own coldest air temperature, °C; null when left to the climate.</param>
 /// <param name="Weather">Path of a weather file as written in the plan; null for the built-in climate.</param>
-public sealed record Place(double LatitudeDeg, double LongitudeDeg, double ElevationM, double? ColdestC, string? Weather);
+public sealed record Place(double LatitudeDeg, double LongitudeDeg, double ElevationM, double? ColdestC, string? Weather)
+{
+    /// <summary>Whether the plan leaves the height out: then the climate's coldest may be far too warm.</summary>
+    public bool IsElevationAssumed { get; init; }
+}
 
 /// <summary>How the panels face.</summary>
 /// <param name="TiltDeg">Degrees from horizontal, 0 to 90.</param>

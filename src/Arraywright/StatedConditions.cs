@@ -7,6 +7,12 @@ namespace Arraywright;
 /// <param name="WindMPerS">Wind at the panels, m/s, for that computation.</param>
 public sealed record StatedConditions(double? IrradianceWPerM2, double? CellC, double? AirC, double? WindMPerS)
 {
+    /// <summary>Irradiance where none is stated, W/m²: strong sun, as labels have it.</summary>
+    public const double StrongSunWPerM2 = 1000;
+
+    /// <summary>Air where no temperature is stated, °C: the air of the NOCT definition (IEC 61215).</summary>
+    public const double MildAirC = 20;
+
     /// <summary>Nothing stated.</summary>
     public static StatedConditions None { get; } = new(null, null, null, null);
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Arraywright.Energy;
 using Arraywright.Files;
+using Arraywright.Planning;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;

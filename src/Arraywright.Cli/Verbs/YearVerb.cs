@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Arraywright.Energy;
 using Arraywright.Files;
+using Arraywright.Planning;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;

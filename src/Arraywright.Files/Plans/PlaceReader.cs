@@ -13,9 +13,12 @@ internal static class PlaceReader
         }
 
         double? latitudeDeg = fields.Figure(PlaceKeys.Latitude), longitudeDeg = fields.Figure(PlaceKeys.Longitude);
-        double elevationM = fields.Figure(PlaceKeys.Elevation) ?? Defaults.ElevationM(fields.Has(PlaceKeys.Elevation), assumed);
+        double? statedM = fields.Figure(PlaceKeys.Elevation);
+        double elevationM = statedM ?? Defaults.ElevationM(fields.Has(PlaceKeys.Elevation), assumed);
         double? coldestC = fields.Figure(PlaceKeys.Coldest);
         string? weather = fields.Text(PlaceKeys.Weather);
-        return latitudeDeg is { } latitude && longitudeDeg is { } longitude ? new Place(latitude, longitude, elevationM, coldestC, weather) : null;
+        return latitudeDeg is { } latitude && longitudeDeg is { } longitude
+            ? new Place(latitude, longitude, elevationM, coldestC, weather) { IsElevationAssumed = statedM is null }
+            : null;
     }
 }

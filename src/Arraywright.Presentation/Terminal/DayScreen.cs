@@ -1,5 +1,6 @@
 using Arraywright.Electrical;
 using Arraywright.Energy;
+using Arraywright.Planning;
 using Arraywright.Sky;
 
 namespace Arraywright.Presentation.Terminal;
@@ -18,25 +19,11 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
         writer.WriteLine();
         WriteShort(result);
         EnergyParts.WriteWirings(writer, result.Design, style);
-        Heading("Hour by hour; pale: what the inputs' limits cut off");
+        EnergyParts.Heading(writer, "Hour by hour; pale: what the inputs' limits cut off", style);
         TextFlow.Write(writer, "  ", Sun(result), style.Width);
         WriteHours(result.Energy);
-        Heading("Where the day's energy goes");
-        EnergyParts.WriteLadder(writer, result.Energy, style);
-        Heading("What held the inputs");
-        EnergyParts.WriteHours(writer, result.Energy, "Nothing, in any hour of the day.", style);
-        if (result.Energy.Battery is { } battery)
-        {
-            Heading("The battery");
-            EnergyParts.WriteBattery(writer, battery, style);
-        }
-
-        Heading("The weather");
-        EnergyParts.WriteWeather(writer, result.WeatherSource, style);
-        Heading("What was assumed");
-        AssumedList.Write(writer, result.Assumed, style);
-        Heading("Before you touch a lead");
-        EnergyParts.WriteCautions(writer, result.Cautions, style);
+        EnergyParts.WriteEnergy(writer, result.Energy, "day", style);
+        EnergyParts.WriteGrounds(writer, result.WeatherSource, result.Assumed, result.Cautions, style);
     }
 
     /// <summary>Writes the answer in one sentence.</summary>
@@ -79,11 +66,5 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
             string bar = Ladder.Bar(moment.TakenW, moment.UnlimitedW, scale);
             writer.WriteLine($"  {Clock(moment.EndsAtHour)} {moment.PlaneWPerM2,7:0} {Figures.Number(moment.CellC, 0),3} °C {moment.TakenW,6:0} W{battery}  {held,-8}  {bar}".TrimEnd());
         }
-    }
-
-    private void Heading(string text)
-    {
-        writer.WriteLine();
-        writer.WriteLine(style.Strong(text));
     }
 }

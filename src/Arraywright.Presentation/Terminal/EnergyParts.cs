@@ -30,16 +30,53 @@ internal static class EnergyParts
         }
     }
 
-    /// <summary>The ladder from label to use.</summary>
-    public static void WriteLadder(TextWriter writer, EnergyResult energy, TerminalStyle style)
+    /// <summary>A heading after an empty line.</summary>
+    public static void Heading(TextWriter writer, string text, TerminalStyle style)
+    {
+        writer.WriteLine();
+        writer.WriteLine(style.Strong(text));
+    }
+
+    /// <summary>Where the energy of a span goes, what held the inputs, and the battery.</summary>
+    /// <param name="writer">Where the text goes.</param>
+    /// <param name="energy">The energy.</param>
+    /// <param name="span">"year" or "day".</param>
+    /// <param name="style">Width and colour.</param>
+    public static void WriteEnergy(TextWriter writer, EnergyResult energy, string span, TerminalStyle style)
+    {
+        Heading(writer, $"Where the {span}'s energy goes", style);
+        WriteLadder(writer, energy, style);
+        Heading(writer, "What held the inputs", style);
+        WriteHours(writer, energy, $"Nothing, in any hour of the {span}.", style);
+        if (energy.Battery is { } battery)
+        {
+            Heading(writer, "The battery", style);
+            WriteBattery(writer, battery, style);
+        }
+    }
+
+    /// <summary>What the figures rest on, and the cautions.</summary>
+    public static void WriteGrounds(TextWriter writer, string weatherSource, IReadOnlyList<Assumption> assumed, IEnumerable<string> cautions, TerminalStyle style)
+    {
+        Heading(writer, "The weather", style);
+        TextFlow.Write(writer, "  ", $"{char.ToUpperInvariant(weatherSource[0])}{weatherSource[1..]}.", style.Width);
+        Heading(writer, "What was assumed", style);
+        AssumedList.Write(writer, assumed, style);
+        Heading(writer, "Before you touch a lead", style);
+        foreach (string caution in cautions)
+        {
+            TextFlow.Write(writer, "  · ", caution, style.Width);
+        }
+    }
+
+    private static void WriteLadder(TextWriter writer, EnergyResult energy, TerminalStyle style)
     {
         bool isSmall = energy.Losses[0].KWh < 10;
         string unit = isSmall ? "Wh" : "kWh";
         Ladder.Write(writer, [.. energy.Losses.Select(step => new Rung(step.Stage, step.KWh * (isSmall ? 1000 : 1), Levels.Contains(step.Stage)))], unit, style);
     }
 
-    /// <summary>What held the inputs, how long.</summary>
-    public static void WriteHours(TextWriter writer, EnergyResult energy, string never, TerminalStyle style)
+    private static void WriteHours(TextWriter writer, EnergyResult energy, string never, TerminalStyle style)
     {
         HoursLimited hours = energy.HoursLimited;
         (string What, double Hours)[] held = [("current limit", hours.Current), ("power limit", hours.Power), ("voltage window", hours.Voltage)];
@@ -51,8 +88,7 @@ internal static class EnergyParts
         }
     }
 
-    /// <summary>What the battery saw.</summary>
-    public static void WriteBattery(TextWriter writer, BatteryReport battery, TerminalStyle style)
+    private static void WriteBattery(TextWriter writer, BatteryReport battery, TerminalStyle style)
     {
         string full = battery.HoursToFull is { } hours ? $"First full after {hours:0} hours. " : "It does not get full. ";
         string days = battery.Days > 1 ? $"; it is met all day on {battery.DaysLoadMet} of {battery.Days} days" : "";
@@ -60,18 +96,5 @@ internal static class EnergyParts
             ? $"The load asks for {Figures.Energy(battery.LoadKWh)} and gets {Figures.Energy(battery.ServedKWh)}{days}. Lowest charge {Figures.Percent(100 * battery.LowestStateOfCharge)}."
             : "The plan states no load: once full it stays full.";
         TextFlow.Write(writer, "  ", $"{full}{load} {Figures.Energy(battery.TurnedAwayKWh)} are turned away because it is full or nearly so.", style.Width);
-    }
-
-    /// <summary>The weather's source as a sentence.</summary>
-    public static void WriteWeather(TextWriter writer, string source, TerminalStyle style) =>
-        TextFlow.Write(writer, "  ", $"{char.ToUpperInvariant(source[0])}{source[1..]}.", style.Width);
-
-    /// <summary>The cautions.</summary>
-    public static void WriteCautions(TextWriter writer, IEnumerable<string> cautions, TerminalStyle style)
-    {
-        foreach (string caution in cautions)
-        {
-            TextFlow.Write(writer, "  · ", caution, style.Width);
-        }
     }
 }

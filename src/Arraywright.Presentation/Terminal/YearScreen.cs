@@ -1,4 +1,5 @@
 using Arraywright.Energy;
+using Arraywright.Planning;
 
 namespace Arraywright.Presentation.Terminal;
 
@@ -14,24 +15,10 @@ public sealed class YearScreen(TextWriter writer, TerminalStyle style)
         writer.WriteLine();
         WriteShort(result);
         EnergyParts.WriteWirings(writer, result.Design, style);
-        Heading("Month by month, kWh into the inputs; pale: what their limits cut off");
+        EnergyParts.Heading(writer, "Month by month, kWh into the inputs; pale: what their limits cut off", style);
         WriteMonths(result.Energy);
-        Heading("Where the year's energy goes");
-        EnergyParts.WriteLadder(writer, result.Energy, style);
-        Heading("What held the inputs");
-        EnergyParts.WriteHours(writer, result.Energy, "Nothing, in any hour of the year.", style);
-        if (result.Energy.Battery is { } battery)
-        {
-            Heading("The battery");
-            EnergyParts.WriteBattery(writer, battery, style);
-        }
-
-        Heading("The weather");
-        EnergyParts.WriteWeather(writer, result.WeatherSource, style);
-        Heading("What was assumed");
-        AssumedList.Write(writer, result.Assumed, style);
-        Heading("Before you touch a lead");
-        EnergyParts.WriteCautions(writer, result.Cautions, style);
+        EnergyParts.WriteEnergy(writer, result.Energy, "year", style);
+        EnergyParts.WriteGrounds(writer, result.WeatherSource, result.Assumed, result.Cautions, style);
     }
 
     /// <summary>Writes the answer in one sentence.</summary>
@@ -54,11 +41,5 @@ public sealed class YearScreen(TextWriter writer, TerminalStyle style)
             string bar = Ladder.Bar(span.DeliveredKWh, span.DeliveredKWh + span.ClippedKWh, scale);
             writer.WriteLine($"  {span.Name.PadRight(NameWidth)}  {amounts[month].PadLeft(amountWidth)}  {bar}".TrimEnd());
         }
-    }
-
-    private void Heading(string text)
-    {
-        writer.WriteLine();
-        writer.WriteLine(style.Strong(text));
     }
 }

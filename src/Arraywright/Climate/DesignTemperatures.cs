@@ -30,6 +30,9 @@ public sealed record DesignTemperatures
     /// <summary>A plan's coldest air may lie this far above the climate's before the difference is pointed out, K.</summary>
     public const double ColdDoubtK = 8;
 
+    /// <summary>How high a place may lie whose plan does not say, m: higher than most people live. Our own figure.</summary>
+    public const double UnknownHeightM = 2000;
+
     private const double PolarColdestC = -60;
     private const double PolarLatitudeDeg = 60;
 
@@ -60,8 +63,11 @@ public sealed record DesignTemperatures
     /// <summary>What was filled in, cold first.</summary>
     public required ImmutableArray<Assumption> Assumptions { get; init; }
 
-    /// <summary>The climate's coldest air, °C, where the plan's own figure stands but lies more than <see cref="ColdDoubtK"/> above it; null otherwise.</summary>
+    /// <summary>The climate's coldest air, °C, where the plan's own figure stands but lies more than <see cref="ColdDoubtK"/> above it, or at <see cref="UnknownHeightM"/> where the plan states no height; null otherwise.</summary>
     public double? ClimateSuggestsColderC { get; init; }
+
+    /// <summary>Under which condition it does, as the rest of a sentence; empty where it simply does.</summary>
+    public string ClimateCondition { get; init; } = "";
 
     /// <summary>The design temperatures of a plan: its own coldest figure first, then the built-in climate, then a figure on the safe side.</summary>
     public static DesignTemperatures For(Plan plan)
@@ -81,6 +87,7 @@ public sealed record DesignTemperatures
             HotWorking = $"{hot.Working}; cells in 1000 W/m² and 1 m/s of wind: {cells}",
             Assumptions = [.. new[] { cold.Assumption, hot.Assumption }.OfType<Assumption>()],
             ClimateSuggestsColderC = cold.ClimateSuggestsC,
+            ClimateCondition = cold.Condition,
         };
     }
 
@@ -99,6 +106,13 @@ public sealed record DesignTemperatures
 
         if (fromClimate is var (airC, found))
         {
+            if (place is { IsElevationAssumed: true } && WorldClimate.At(place.LatitudeDeg, place.LongitudeDeg, UnknownHeightM) is { } high)
+            {
+                double highC = Math.Min(airC, ColdestIn(high.Coldest).AirC);
+                string condition = $" if the place lies {UnknownHeightM:0} m high (state its elevation)";
+                return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate, at sea level: {found}. It suggests {Degrees.Text(highC)}{condition}. {Moves}"), highC, condition);
+            }
+
             return new(airC, found, new(ColdestAir, Degrees.Text(airC), $"Built-in climate: {found}. {Moves}"));
         }
 
@@ -129,5 +143,5 @@ public sealed record DesignTemperatures
         return new(airC, working, new(What, Degrees.Text(airC), $"Built-in climate: {working}. {Moves}"));
     }
 
-    private readonly record struct Extreme(double AirC, string Working, Assumption? Assumption, double? ClimateSuggestsC = null);
+    private readonly record struct Extreme(double AirC, string Working, Assumption? Assumption, double? ClimateSuggestsC = null, string Condition = "");
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical;
 using Arraywright.Gear;
-using Arraywright.Planning;
 
 namespace Arraywright.Energy;
 

@@ -32,8 +32,9 @@ public sealed record RuleContext
 /// <param name="ColdestCellC">Coldest credible cell in daylight, °C. At first light a cell is as cold as the air.</param>
 /// <param name="HottestAirC">Hottest air to design for, °C.</param>
 /// <param name="HottestCellC">Cell in 1000 W/m² in that air, °C.</param>
-/// <param name="ClimateColdestC">What the climate of the place suggests, °C, where the plan states a coldest of its own; else null.</param>
-public sealed record CellExtremes(Sourced<double> ColdestCellC, double HottestAirC, double HottestCellC, double? ClimateColdestC = null)
+/// <param name="ClimateColdestC">What the climate of the place suggests, °C, where it may be colder than the figure taken; else null.</param>
+/// <param name="ClimateCondition">Under which condition, as the rest of a sentence.</param>
+public sealed record CellExtremes(Sourced<double> ColdestCellC, double HottestAirC, double HottestCellC, double? ClimateColdestC = null, string ClimateCondition = "")
 {
     /// <summary>Irradiance of a dim hour, W/m²: the low end of IEC 61853-1's matrix that labels speak of.</summary>
     internal const double DimWPerM2 = 200;

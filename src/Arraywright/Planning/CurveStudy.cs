@@ -1,4 +1,5 @@
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Limits;
 
 namespace Arraywright.Planning;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 
 namespace Arraywright.Planning;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Limits;
 using Arraywright.Search;
 
@@ -158,12 +159,12 @@ public static class Planner
             StatedConditions stated = _options.Conditions;
             if (stated.IrradianceWPerM2 is null)
             {
-                yield return new Assumption("sun for the meter and the loss ladder", $"{PlannerOptions.StrongSunWPerM2:0} W/m²", "Strong sun, as labels have it; amps and watts follow it nearly in proportion. State another with --irradiance.");
+                yield return new Assumption("sun for the meter and the loss ladder", $"{StatedConditions.StrongSunWPerM2:0} W/m²", "Strong sun, as labels have it; amps and watts follow it nearly in proportion. State another with --irradiance.");
             }
 
             if (stated.CellC is null && stated.AirC is null)
             {
-                yield return new Assumption("air for the meter and the loss ladder", $"{PlannerOptions.MildAirC:0} °C", "A mild day; each 10 °C more takes about 3 to 4 % of volts and watts. State another with --air or --cell.");
+                yield return new Assumption("air for the meter and the loss ladder", $"{StatedConditions.MildAirC:0} °C", "A mild day; each 10 °C more takes about 3 to 4 % of volts and watts. State another with --air or --cell.");
             }
         }
     }

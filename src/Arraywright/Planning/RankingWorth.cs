@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Gear;
 
 namespace Arraywright.Planning;

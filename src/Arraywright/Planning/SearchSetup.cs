@@ -1,4 +1,5 @@
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Search;

@@ -46,6 +46,25 @@ public class DesignTemperaturesTests
     public void A_plan_eight_kelvin_above_the_climate_is_left_alone() =>
         Assert.Null(DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -8))).ClimateSuggestsColderC);
 
+    /// <summary>
+    /// Phoenix without a height, by the same independent script: −14.18 °C at sea level, −23.34 °C at 2000 m, both rounded down. A height of
+    /// 0 m that is only assumed must not make a mountain warm.
+    /// </summary>
+    [Fact]
+    public void A_height_left_out_is_doubted_as_two_thousand_metres()
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix() with { ElevationM = 0, IsElevationAssumed = true }));
+
+        Assert.Equal(-15, design.ColdestAirC);
+        Assert.Equal(-24, design.ClimateSuggestsColderC);
+        Assert.Contains("2000 m", design.ClimateCondition);
+        Assert.Contains("-24 °C if the place lies 2000 m high", Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Why);
+    }
+
+    [Fact]
+    public void A_height_left_out_matters_not_where_the_plan_states_its_coldest() =>
+        Assert.Null(DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -14) with { ElevationM = 0, IsElevationAssumed = true })).ClimateSuggestsColderC);
+
     [Fact]
     public void Without_a_place_the_coldest_is_assumed_openly()
     {

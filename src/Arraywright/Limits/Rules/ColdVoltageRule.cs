@@ -126,8 +126,8 @@ internal sealed class ColdVoltageRule : IRule
         bool silent = context.Wiring.Panels.Any(name => context.Panel(name).ToleranceFraction is { Origin: not Origin.Given, Value: > 0 });
         string why = (colder, silent) switch
         {
-            (true, true) => $"The climate here suggests {Figures.Celsius(temperatures.ClimateColdestC!.Value)}, and a label states no tolerance",
-            (true, false) => $"The climate here suggests {Figures.Celsius(temperatures.ClimateColdestC!.Value)}",
+            (true, true) => $"The climate here suggests {Figures.Celsius(temperatures.ClimateColdestC!.Value)}{temperatures.ClimateCondition}, and a label states no tolerance",
+            (true, false) => $"The climate here suggests {Figures.Celsius(temperatures.ClimateColdestC!.Value)}{temperatures.ClimateCondition}",
             _ => "A label states no tolerance",
         };
         return $"{why}: it could be {Figures.Result(doubtV, context.Input.MaxVoltageV, "V")}, over the limit. Settle that first.";

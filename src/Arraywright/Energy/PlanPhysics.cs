@@ -5,7 +5,7 @@ using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Sky;
 
-namespace Arraywright.Planning;
+namespace Arraywright.Energy;
 
 /// <summary>The panels of a plan as fitted models, and the circuits that can be made of them.</summary>
 internal sealed class PlanPhysics
@@ -38,7 +38,8 @@ internal sealed class PlanPhysics
             : Sourced.Given(Temperatures.ColdestCellC),
         Temperatures.HottestAirC,
         Temperatures.HottestCellC,
-        Temperatures.ClimateSuggestsColderC);
+        Temperatures.ClimateSuggestsColderC,
+        Temperatures.ClimateCondition);
 
     /// <summary>How each fitted model misses its label, in plan order.</summary>
     public IEnumerable<(Panel Panel, PanelFit Fit)> Fits => _models.Select(model => (model.Panel, model.Fit));
@@ -54,10 +55,10 @@ internal sealed class PlanPhysics
     /// <summary>The conditions a person states, or strong sun on a mild day where nothing is stated, for each kind of panel.</summary>
     public ImmutableArray<Conditions> Seen(StatedConditions stated)
     {
-        double irradianceWPerM2 = stated.IrradianceWPerM2 ?? PlannerOptions.StrongSunWPerM2;
+        double irradianceWPerM2 = stated.IrradianceWPerM2 ?? StatedConditions.StrongSunWPerM2;
         return stated.CellC is { } cellC
             ? [.. Plan.Panels.Select(_ => new Conditions(irradianceWPerM2, cellC))]
-            : new Ambient(irradianceWPerM2, stated.AirC ?? PlannerOptions.MildAirC, stated.WindMPerS ?? CellTemperature.UsualWindMPerS).ByStock(Plan);
+            : new Ambient(irradianceWPerM2, stated.AirC ?? StatedConditions.MildAirC, stated.WindMPerS ?? CellTemperature.UsualWindMPerS).ByStock(Plan);
     }
 
     /// <summary>The fitted model of a kind of panel.</summary>

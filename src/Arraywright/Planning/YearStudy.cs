@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Limits;
-using Arraywright.Planning;
 
-namespace Arraywright.Energy;
+namespace Arraywright.Planning;
 
 /// <summary>What a plan's wiring delivers in a year.</summary>
 public sealed record YearResult

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Limits;
-using Arraywright.Planning;
 using Arraywright.Sky;
 
-namespace Arraywright.Energy;
+namespace Arraywright.Planning;
 
 /// <summary>What a plan's wiring delivers in one day.</summary>
 public sealed record DayResult

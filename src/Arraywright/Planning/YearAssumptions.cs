@@ -1,7 +1,8 @@
 using Arraywright.Climate;
+using Arraywright.Energy;
 using Arraywright.Gear;
 
-namespace Arraywright.Energy;
+namespace Arraywright.Planning;
 
 /// <summary>What a year's run fills in, with what it moves.</summary>
 internal static class YearAssumptions
