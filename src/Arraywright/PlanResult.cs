@@ -10,7 +10,11 @@ namespace Arraywright;
 /// <param name="BoundW">No wiring of the family does better than this, in the unit of <see cref="Design.ObjectiveW"/>.</param>
 /// <param name="GapPercent">How far the bound lies above the best found, %; 0 when proved.</param>
 /// <param name="Proved">True when the best found is the best there is, at the objective's resolution.</param>
-public sealed record SearchReport(string Family, double Considered, double Feasible, double BoundW, double GapPercent, bool Proved);
+public sealed record SearchReport(string Family, double Considered, double Feasible, double BoundW, double GapPercent, bool Proved)
+{
+    /// <summary>True when the search was called off: the best so far, with the gap as it then stood.</summary>
+    public bool StoppedEarly { get; init; }
+}
 
 /// <summary>The answer to a plan or a check: what every screen, the report and the JSON show.</summary>
 public sealed record PlanResult

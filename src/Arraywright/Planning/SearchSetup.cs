@@ -18,7 +18,8 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
     /// <param name="worst">Go: within everything stated. Ask: within the volts only, as if every maker had agreed.</param>
     public SearchProblem Problem(Level worst)
     {
-        ArrayPhysics rules = physics.ForRules(new Wiring.Single(Plan.Panels[0].Panel.Name), Plan.Inputs[0].Input);
+        RuleContext context = judge.Context(new Wiring.Single(Plan.Panels[0].Panel.Name), Plan.Inputs[0].Input);
+        ArrayPhysics rules = context.Physics;
         double coldestC = physics.Temperatures.ColdestCellC;
         if (worst == Level.Go && physics.Temperatures.ClimateSuggestsColderC is { } colderC)
         {
@@ -31,6 +32,8 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
             Inputs = [.. Plan.Inputs.Select(planned => Input(planned.Input, worst))],
             Weights = [.. ranking.Ranking.Moments.Select(moment => moment.WeightH)],
             UnitMaxW = [.. Plan.Units.Select(unit => unit.MaxPower?.Figure ?? double.PositiveInfinity)],
+            UnitMaxLabelPowerW = worst > Level.Go ? [] : [.. Plan.Units.Select(InputAllowance.LabelPowerW)],
+            MaxBesideA = part => StringAllowance.BesideA(context with { Wiring = part }, worst),
             StringOhm = physics.Wires.StringOhm,
             ContactOhm = physics.Wires.ContactOhm,
             Family = Plan.Panels.Length > 1 && Plan.Panels.Sum(stock => stock.Count) <= MostPanelsInBlocks ? WiringFamily.StringsOfBlocks : WiringFamily.Strings,
@@ -57,7 +60,10 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
             cold.ModelV * doubt,
             panel.MaxSystemVoltageV ?? double.PositiveInfinity,
             panel.ShortCircuitA,
-            panel.PowerW.Value);
+            panel.PowerW.Value)
+        {
+            LabelImpA = panel.MaximumPowerA.Value,
+        };
     }
 
     private SearchInput Input(DcInput input, Level worst)
@@ -71,6 +77,7 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
             : bare with
             {
                 MaxIscSumA = InputAllowance.ShortCircuitA(input),
+                MaxImpSumA = InputAllowance.MaximumPowerA(input),
                 MaxLabelPowerW = InputAllowance.LabelPowerW(input),
             };
     }

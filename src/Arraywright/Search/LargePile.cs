@@ -71,7 +71,7 @@ internal static class LargePile
         Named(rough, [.. Places(groups, rough).Select(place => place.Name)]);
 
     /// <summary>Puts real panels in the places of a wiring of groups, then exchanges panels of a group as long as it pays.</summary>
-    public static Candidate Fill(SearchProblem problem, List<ImmutableArray<SearchStock>> groups, Candidate rough, ExactWorth exact)
+    public static Candidate Fill(SearchProblem problem, List<ImmutableArray<SearchStock>> groups, Candidate rough, ExactWorth exact, Effort effort)
     {
         List<(int Group, string Name)> places = Places(groups, rough.Wirings);
         string[] names = [.. places.Select(place => place.Name)];
@@ -80,11 +80,12 @@ internal static class LargePile
         int tries = 0;
         for (int i = 0; i < used; i++)
         {
-            for (int j = i + 1; j < names.Length && tries < Exchanges; j++)
+            for (int j = i + 1; j < names.Length && tries < Exchanges && !effort.IsCalledOff; j++)
             {
                 if (places[i].Group == places[j].Group && names[i] != names[j])
                 {
                     tries++;
+                    effort.Spend(Effort.Circuit * problem.Weights.Length);
                     (names[i], names[j]) = (names[j], names[i]);
                     ImmutableArray<Wiring?> changed = Named(rough.Wirings, names);
                     double changedW = exact.ObjectiveW(changed);

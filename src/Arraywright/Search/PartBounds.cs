@@ -5,14 +5,17 @@ internal sealed class PartBounds
 {
     private readonly Pile _pile;
     private readonly double[] _shares;
+    private readonly Effort _effort;
 
     /// <summary>Computes the bounds.</summary>
     /// <param name="problem">Inputs, units, weights.</param>
     /// <param name="pile">The pile.</param>
     /// <param name="covers">Cover table of each input; alike inputs share one.</param>
-    public PartBounds(SearchProblem problem, Pile pile, CoverTable[] covers)
+    /// <param name="effort">Counts the work.</param>
+    public PartBounds(SearchProblem problem, Pile pile, CoverTable[] covers, Effort effort)
     {
         _pile = pile;
+        _effort = effort;
         Problem = problem;
         Covers = covers;
         double sum = problem.Weights.Sum();
@@ -99,6 +102,7 @@ internal sealed class PartBounds
             float[] othersW = OthersW(input);
             for (int part = 0; part < _pile.States; part++)
             {
+                _effort.SpendOrGiveUp(0);
                 double total = TotalW[input][part];
                 for (int other = 0; other < Covers.Length && total >= 0; other++)
                 {
@@ -127,8 +131,9 @@ internal sealed class PartBounds
         double unitW = UnitMaxW(problem, input);
         for (int part = 1; part < _pile.States; part++)
         {
+            _effort.SpendOrGiveUp(1);
             totalW[part] = -1;
-            if (Covers[input].Possible[part] && LabelPowerW(part) <= problem.Inputs[input].MaxLabelPowerW)
+            if (Covers[input].Amps.Possible[part] && LabelPowerW(part) <= problem.Inputs[input].MaxLabelPowerW)
             {
                 Span<float> boundW = partW.AsSpan(part * cells.Lanes, cells.Lanes);
                 cells.Worth(Covers[input].Of(part), none, none, boundW);
@@ -187,6 +192,7 @@ internal sealed class PartBounds
             tails[input] = new double[_pile.States];
             for (int part = input == 0 ? _pile.Whole : 0; part < _pile.States; part++)
             {
+                _effort.SpendOrGiveUp(0);
                 var taken = new PartsWithin(_pile, part, scratch);
                 do
                 {

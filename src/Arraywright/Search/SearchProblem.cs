@@ -22,6 +22,9 @@ public sealed record SearchStock(
     double LabelIscA,
     double LabelPowerW)
 {
+    /// <summary>Current at maximum power on its label, A.</summary>
+    public double LabelImpA { get; init; } = LabelIscA;
+
     /// <summary>When this stands for several kinds, those: its curve is then above all of theirs. Empty otherwise.</summary>
     internal ImmutableArray<SearchStock> Members { get; init; } = [];
 
@@ -38,6 +41,9 @@ public sealed record SearchInput(string Name, InputWindow Window, double MaxVolt
 {
     /// <summary>Most short-circuit amps by label that its strings together may offer, A; infinite when not held.</summary>
     public double MaxIscSumA { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Most amps at maximum power by label that its strings together may have, A; infinite when not held.</summary>
+    public double MaxImpSumA { get; init; } = double.PositiveInfinity;
 
     /// <summary>Most label watts that may be connected, W; infinite when not held.</summary>
     public double MaxLabelPowerW { get; init; } = double.PositiveInfinity;
@@ -70,6 +76,12 @@ public sealed record SearchProblem
 
     /// <summary>What all inputs of each unit take together at most, W; infinite when not stated.</summary>
     public ImmutableArray<double> UnitMaxW { get; init; } = [];
+
+    /// <summary>Most label watts that may be connected to each unit, W; infinite for all when empty.</summary>
+    public ImmutableArray<double> UnitMaxLabelPowerW { get; init; } = [];
+
+    /// <summary>Most label short-circuit amps that may stand beside a string, A, negative where it may not be connected at all; null when nothing is held.</summary>
+    public Func<Wiring, double>? MaxBesideA { get; init; }
 
     /// <summary>Own run of each string, there and back, Ω.</summary>
     public double StringOhm { get; init; }

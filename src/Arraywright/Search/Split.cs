@@ -10,13 +10,15 @@ internal sealed class SplitList
 {
     private readonly PartBounds _bounds;
     private readonly Pile _pile;
+    private readonly Effort _effort;
     private readonly double _aboveW;
     private readonly double _upToW;
     private readonly int[] _parts;
     private readonly List<Split> _found = [];
 
-    private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW)
+    private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
+        _effort = effort;
         _bounds = bounds;
         _pile = pile;
         _aboveW = aboveW;
@@ -25,9 +27,9 @@ internal sealed class SplitList
     }
 
     /// <summary>The sharings-out with a bound above one figure and not above another, best first.</summary>
-    public static List<Split> Between(PartBounds bounds, Pile pile, double aboveW, double upToW)
+    public static List<Split> Between(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
-        var list = new SplitList(bounds, pile, aboveW, upToW);
+        var list = new SplitList(bounds, pile, aboveW, upToW, effort);
         list.Share(0, pile.Whole, 0);
         list._found.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.Parts.AsSpan().SequenceCompareTo(b.Parts));
         return list._found;
@@ -56,6 +58,7 @@ internal sealed class SplitList
             if (hereW >= 0 && soFarW + hereW + restW > _aboveW && (twin < 0 || part <= _parts[twin]))
             {
                 _parts[input] = part;
+                _effort.SpendOrGiveUp(1);
                 Share(input + 1, left - part, soFarW + hereW);
             }
         }

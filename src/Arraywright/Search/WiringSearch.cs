@@ -19,13 +19,21 @@ public static class WiringSearch
 
         // The strongest panels are placed first: they decide most, so that the walk is cut off early.
         problem = problem with { Stocks = [.. problem.Stocks.OrderByDescending(stock => stock.LabelPowerW)] };
-        return Catalog(problem, options) is { } catalog
-            ? Prove(problem, options, catalog, progress, cancellation)
-            : Approach(problem, options, progress, cancellation);
+        var effort = new Effort(options.NodeBudget, cancellation);
+        try
+        {
+            return Catalog(problem, options, effort) is { } catalog
+                ? Prove(problem, options, catalog, progress, effort)
+                : Approach(problem, options, progress, effort);
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            return new SearchOutcome([], Report(problem, "", 0, LargePile.PanelsAloneW(problem), 0) with { StoppedEarly = true }, effort.Spent);
+        }
     }
 
     /// <summary>Every string of a pile; null when there are too many to prove anything in reasonable time.</summary>
-    private static StringCatalog? Catalog(SearchProblem problem, SearchOptions options)
+    private static StringCatalog? Catalog(SearchProblem problem, SearchOptions options, Effort effort)
     {
         int[] counts = [.. problem.Stocks.Select(stock => stock.Count)];
         (double parts, bool packs) = Pile.Measure(counts);
@@ -35,53 +43,58 @@ public static class WiringSearch
             return null;
         }
 
-        var catalog = new StringCatalog(problem, new Pile(counts), options.MostStrings);
+        var catalog = new StringCatalog(problem, new Pile(counts), options.MostStrings, effort);
         return catalog.Complete ? catalog : null;
     }
 
-    private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, CancellationToken cancellation)
+    private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
     {
         if (catalog.Rows.Count == 0)
         {
-            return new SearchOutcome([], Report(problem, "", 0, 0, 1), 0);
+            return new SearchOutcome([], Report(problem, "", 0, 0, 1), effort.Spent);
         }
 
-        var proof = new Proof(problem, options, catalog, progress, cancellation);
+        var proof = new Proof(problem, options, catalog, progress, effort);
+        double feasible = proof.CountFeasible();
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
-        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", bestW, boundW, proof.CountFeasible()), proof.Nodes);
+        boundW = Math.Min(boundW, LargePile.PanelsAloneW(problem));
+        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", bestW, boundW, feasible) with { StoppedEarly = effort.IsCalledOff }, effort.Spent);
     }
 
     /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
-    private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, Effort effort)
     {
         List<ImmutableArray<SearchStock>> groups = LargePile.Groups(
             problem.Stocks,
-            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options) is not null
-                && Catalog(problem with { Stocks = [.. groups.Select(LargePile.Best)] }, options) is not null);
+            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options, effort) is not null
+                && Catalog(problem with { Stocks = [.. groups.Select(LargePile.Best)] }, options, effort) is not null);
         SearchProblem rough = problem with
         {
             Stocks = [.. groups.Select(LargePile.Worst)],
             Accept = problem.Accept is { } accept ? wirings => accept(LargePile.Placed(groups, wirings)) : null,
         };
-        SearchProblem ideal = problem with { Stocks = [.. groups.Select(LargePile.Best)], Accept = null };
-        if (Catalog(rough, options) is not { } catalog || Catalog(ideal, options) is not { } idealCatalog)
+        SearchProblem ideal = problem with { Stocks = [.. groups.Select(LargePile.Best)], Accept = null, MaxBesideA = null };
+        if (Catalog(rough, options, effort) is not { } catalog || Catalog(ideal, options, effort) is not { } idealCatalog)
         {
             throw new ArgumentException("A pile of one kind has too many panels or strings to search.", nameof(problem));
         }
 
-        SearchOutcome found = Prove(rough, options, catalog, progress, cancellation);
+        SearchOutcome found = Prove(rough, options, catalog, progress, effort);
         var exact = new ExactWorth(problem);
         ImmutableArray<Candidate> filled =
         [
-            .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact))
+            .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact, effort))
                 .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true)
                 .OrderByDescending(candidate => candidate.ObjectiveW),
         ];
         double bestW = filled.IsEmpty ? 0 : filled[0].ObjectiveW;
-        double boundW = idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, cancellation).BoundW(bestW);
+        double boundW = idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, effort).BoundW(bestW);
         boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));
-        return new SearchOutcome(Ranking.Of(filled, options), Report(rough, ", nearly equal panels taken for equal", bestW, boundW, found.Report.Feasible), found.Nodes);
+        return new SearchOutcome(
+            Ranking.Of(filled, options),
+            Report(rough, ", nearly equal panels taken for equal", bestW, boundW, found.Report.Feasible) with { StoppedEarly = effort.IsCalledOff },
+            effort.Spent);
     }
 
     private static SearchReport Report(SearchProblem problem, string remark, double bestW, double boundW, double feasible)

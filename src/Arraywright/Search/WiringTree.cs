@@ -11,9 +11,6 @@ namespace Arraywright.Search;
 /// </remarks>
 internal sealed class WiringTree
 {
-    /// <summary>What an exact circuit costs, in nodes: measured, so that a budget of nodes stands for a time.</summary>
-    private const int NodesPerCircuit = 40;
-
     /// <summary>Nodes granted beyond any budget while no wiring at all is found.</summary>
     private const int NodesForTheFirst = 100_000;
 
@@ -23,8 +20,8 @@ internal sealed class WiringTree
     private readonly PartBounds _bounds;
     private readonly ExactWorth _exact;
     private readonly Shortlist _shortlist;
-    private readonly long _budget;
-    private readonly CancellationToken _cancellation;
+    private readonly Effort _effort;
+    private readonly long _until;
     private readonly float[] _nothing;
     private readonly float[][] _sums;
     private readonly List<(double BoundW, int String)>[] _children;
@@ -41,8 +38,8 @@ internal sealed class WiringTree
         PartBounds bounds,
         ExactWorth exact,
         Shortlist shortlist,
-        long budget,
-        CancellationToken cancellation)
+        Effort effort,
+        long budget)
     {
         _problem = problem;
         _catalog = catalog;
@@ -50,8 +47,8 @@ internal sealed class WiringTree
         _bounds = bounds;
         _exact = exact;
         _shortlist = shortlist;
-        _budget = budget;
-        _cancellation = cancellation;
+        _effort = effort;
+        _until = effort.Spent + budget;
         int panels = catalog.Pile.Panels[catalog.Pile.Whole];
         int columns = bounds.Covers.Max(cover => cover.Cells.Columns);
         _nothing = new float[columns];
@@ -61,11 +58,8 @@ internal sealed class WiringTree
         _chosen = [.. strings.Select(_ => new List<int>())];
     }
 
-    /// <summary>Partial wirings bounded.</summary>
-    public long Nodes { get; private set; }
-
     /// <summary>Whether the budget ended the walk.</summary>
-    public bool Stopped => _cancellation.IsCancellationRequested || Nodes >= _budget + (_shortlist.BestW > 0 ? 0 : NodesForTheFirst);
+    public bool Stopped => _effort.IsCalledOff || _effort.Spent >= _until + (_shortlist.BestW > 0 ? 0 : NodesForTheFirst);
 
     /// <summary>Highest bound among what the budget left unseen, W; 0 when nothing was left.</summary>
     public double UnseenW { get; private set; }
@@ -111,18 +105,18 @@ internal sealed class WiringTree
         }
 
         _sums[depth].AsSpan().Clear();
-        Extend(input, _parts[input], depth, -1, 0);
+        Extend(input, _parts[input], depth, -1, ChosenAmps.None);
         _inputs.Suppose(input, _parts[input]);
     }
 
     /// <summary>Takes one more string for an input, in every way worth it, best bound first.</summary>
-    private void Extend(int input, int rest, int depth, int last, double iscA)
+    private void Extend(int input, int rest, int depth, int last, ChosenAmps amps)
     {
         List<(double BoundW, int String)> children = _children[depth];
         children.Clear();
         if (LeastComplexity(input, rest) < MostComplexity)
         {
-            Bound(input, rest, depth, last, iscA, children);
+            Bound(input, rest, depth, last, amps, children);
             children.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.String.CompareTo(b.String));
         }
 
@@ -146,7 +140,7 @@ internal sealed class WiringTree
             if (left > 0)
             {
                 Add(_sums[depth], cover.OfString(s), _sums[depth + 1]);
-                Extend(input, left, depth + 1, s, iscA + _strings[input].IscA[s]);
+                Extend(input, left, depth + 1, s, cover.Amps.With(amps, s));
             }
             else
             {
@@ -159,7 +153,7 @@ internal sealed class WiringTree
         }
     }
 
-    private void Bound(int input, int rest, int depth, int last, double iscA, List<(double BoundW, int String)> children)
+    private void Bound(int input, int rest, int depth, int last, ChosenAmps amps, List<(double BoundW, int String)> children)
     {
         Pile pile = _catalog.Pile;
         CoverTable cover = _bounds.Covers[input];
@@ -175,10 +169,9 @@ internal sealed class WiringTree
             int left = rest - strings.Parts[s];
             if (s >= from
                 && pile.Within(pile.Packed[strings.Parts[s]], pile.Packed[rest])
-                && cover.Possible[left]
-                && iscA + strings.IscA[s] <= strings.Input.MaxIscSumA)
+                && cover.Amps.Fits(amps, s, left))
             {
-                Nodes++;
+                _effort.Spend(1);
                 cover.Cells.Worth(sum, cover.OfString(s), cover.Of(left), mostW);
                 double boundW = fixedW + _inputs.With(input, mostW);
                 if (boundW > floorW)
@@ -219,9 +212,13 @@ internal sealed class WiringTree
         }
 
         ImmutableArray<Wiring?> wirings = [.. _strings.Select((strings, input) => WiringOf(strings, _chosen[input]))];
-        if (_problem.Accept is { } accept && !accept(wirings))
+        if (_problem.Accept is { } accept)
         {
-            return;
+            _effort.Spend(Effort.Verdict);
+            if (!accept(wirings))
+            {
+                return;
+            }
         }
 
         double[][] known = [.. _strings.Select((strings, input) => _exact.Of(strings, [.. _chosen[input]]))];
@@ -249,7 +246,7 @@ internal sealed class WiringTree
     {
         if (double.IsNaN(known[input][moment]))
         {
-            Nodes += NodesPerCircuit;
+            _effort.Spend(Effort.Circuit);
             known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment, ref circuits[input]) : 0;
         }
 

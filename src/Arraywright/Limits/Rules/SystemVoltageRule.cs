@@ -24,11 +24,16 @@ internal sealed class SystemVoltageRule : IRule
             .First();
     }
 
+    /// <summary>Whether a string passes what any insulation bears while a label says nothing.</summary>
+    public static bool Asks(Wiring part, RuleContext context) => Silent(part, context) is not null && Figures.Over(ColdVoltage.Of(part, context), ExtraLowV);
+
+    private static string? Silent(Wiring part, RuleContext context) => part.Panels.FirstOrDefault(name => context.Panel(name).MaxSystemVoltageV is null);
+
     private Finding JudgeString(Wiring part, RuleContext context)
     {
         double coldV = ColdVoltage.Of(part, context);
         double? limitV = part.Panels.Min(name => context.Panel(name).MaxSystemVoltageV);
-        string? silent = part.Panels.FirstOrDefault(name => context.Panel(name).MaxSystemVoltageV is null);
+        string? silent = Silent(part, context);
         bool over = limitV is not null && Figures.Over(coldV, limitV.Value);
         bool ask = silent is not null && Figures.Over(coldV, ExtraLowV);
         string found = limitV is null ? Figures.Result(coldV, ExtraLowV, "V") : Figures.Result(coldV, limitV.Value, "V");
