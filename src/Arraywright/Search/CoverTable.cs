@@ -9,8 +9,11 @@ namespace Arraywright.Search;
 /// </remarks>
 internal sealed class CoverTable
 {
-    private const int RaisesPerNode = 2;
-    private const int LooksPerNode = 100;
+    /// <summary>Rows raised in the time of a node: measured.</summary>
+    public const int RaisesPerNode = 2;
+
+    /// <summary>Strings looked at in the time of a node: measured.</summary>
+    public const int LooksPerNode = 100;
 
     private readonly float[] _mostW;
 

@@ -4,7 +4,8 @@ namespace Arraywright.Search;
 /// <remarks>The unit is a node: bounding one partial wiring. What else takes time is counted as the nodes it takes as long as.</remarks>
 /// <param name="budget">Nodes the search may take.</param>
 /// <param name="calledOff">Ends it early.</param>
-internal sealed class Effort(long budget, CancellationToken calledOff)
+/// <param name="whole">What this is a share of; null for none.</param>
+internal sealed class Effort(long budget, CancellationToken calledOff, Effort? whole = null)
 {
     /// <summary>An exact circuit, in nodes: measured.</summary>
     public const int Circuit = 40;
@@ -22,13 +23,20 @@ internal sealed class Effort(long budget, CancellationToken calledOff)
     public bool IsCalledOff => calledOff.IsCancellationRequested;
 
     /// <summary>Notes work done.</summary>
-    public void Spend(long nodes) => Spent += nodes;
+    public void Spend(long nodes)
+    {
+        Spent += nodes;
+        whole?.Spend(nodes);
+    }
 
     /// <summary>Notes a piece of work that is of no use unless all of it is done.</summary>
     /// <exception cref="OperationCanceledException">The search is called off.</exception>
     public void SpendOrGiveUp(long nodes)
     {
         calledOff.ThrowIfCancellationRequested();
-        Spent += nodes;
+        Spend(nodes);
     }
+
+    /// <summary>A share of what is left, for a piece of the search that must leave some for the others.</summary>
+    public Effort Share(double share) => new((long)(share * Left), calledOff, this);
 }

@@ -49,7 +49,9 @@ internal static class LargePile
             ColdLabelV = group.Max(stock => stock.ColdLabelV),
             ColdModelV = group.Max(stock => stock.ColdModelV),
             MaxSystemV = group.Min(stock => stock.MaxSystemV),
+            MaxBesideA = group.Min(stock => stock.MaxBesideA),
             LabelIscA = group.Max(stock => stock.LabelIscA),
+            LabelImpA = group.Max(stock => stock.LabelImpA),
             LabelPowerW = group.Max(stock => stock.LabelPowerW),
         };
     }
@@ -61,10 +63,16 @@ internal static class LargePile
         ColdLabelV = group.Min(stock => stock.ColdLabelV),
         ColdModelV = group.Min(stock => stock.ColdModelV),
         MaxSystemV = group.Max(stock => stock.MaxSystemV),
+        MaxBesideA = group.Max(stock => stock.MaxBesideA),
         LabelIscA = group.Min(stock => stock.LabelIscA),
+        LabelImpA = group.Min(stock => stock.LabelImpA),
         LabelPowerW = group.Min(stock => stock.LabelPowerW),
         Members = group,
     };
+
+    /// <summary>The problem of a pile that no real one of these groups beats, held by no rule that asks about single panels.</summary>
+    public static SearchProblem Ideal(SearchProblem problem, List<ImmutableArray<SearchStock>> groups) =>
+        problem with { Stocks = [.. groups.Select(Best)], Accept = null, MaxBesideA = null };
 
     /// <summary>A wiring of groups with real panels in its places.</summary>
     public static ImmutableArray<Wiring?> Placed(List<ImmutableArray<SearchStock>> groups, ImmutableArray<Wiring?> rough) =>

@@ -13,8 +13,6 @@ internal readonly record struct ChosenAmps(double IscA, double ImpA, double Most
 /// <summary>For every part of the pile, the least amps it offers however it is cut into strings, and the most it may: some parts cannot be wired up whole.</summary>
 internal sealed class PartAmps
 {
-    private const int LooksPerNode = 100;
-
     private readonly InputStrings _strings;
     private readonly double[] _leastIscA;
     private readonly double[] _leastImpA;
@@ -32,7 +30,7 @@ internal sealed class PartAmps
         _mostIscA[0] = double.PositiveInfinity;
         for (int part = 1; part < pile.States; part++)
         {
-            effort.SpendOrGiveUp(1 + (strings.Buckets[pile.Lowest[part]].Length / LooksPerNode));
+            effort.SpendOrGiveUp(1 + (strings.Buckets[pile.Lowest[part]].Length / CoverTable.LooksPerNode));
             (double leastIscA, double leastImpA, double mostIscA) = (double.PositiveInfinity, double.PositiveInfinity, 0);
             foreach (int s in strings.Buckets[pile.Lowest[part]])
             {

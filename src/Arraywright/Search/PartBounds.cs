@@ -102,7 +102,7 @@ internal sealed class PartBounds
             float[] othersW = OthersW(input);
             for (int part = 0; part < _pile.States; part++)
             {
-                _effort.SpendOrGiveUp(0);
+                _effort.SpendOrGiveUp(1);
                 double total = TotalW[input][part];
                 for (int other = 0; other < Covers.Length && total >= 0; other++)
                 {
@@ -192,7 +192,7 @@ internal sealed class PartBounds
             tails[input] = new double[_pile.States];
             for (int part = input == 0 ? _pile.Whole : 0; part < _pile.States; part++)
             {
-                _effort.SpendOrGiveUp(0);
+                _effort.SpendOrGiveUp(_pile.PartsIn(part) / WiringCount.StepsPerNode);
                 var taken = new PartsWithin(_pile, part, scratch);
                 do
                 {

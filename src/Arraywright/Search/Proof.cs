@@ -42,7 +42,7 @@ internal sealed class Proof
     }
 
     /// <summary>Wirings that break no limit.</summary>
-    public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW);
+    public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW, _effort);
 
     /// <summary>Runs it.</summary>
     /// <returns>Everything worth showing, highest worth first, and the proved bound; infinite when it was called off before there was one.</returns>

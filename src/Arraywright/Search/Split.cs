@@ -10,6 +10,7 @@ internal sealed class SplitList
 {
     private readonly PartBounds _bounds;
     private readonly Pile _pile;
+    private readonly AlikeInputs _alike;
     private readonly Effort _effort;
     private readonly double _aboveW;
     private readonly double _upToW;
@@ -18,6 +19,7 @@ internal sealed class SplitList
 
     private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
+        _alike = new AlikeInputs(bounds.Problem);
         _effort = effort;
         _bounds = bounds;
         _pile = pile;
@@ -48,7 +50,7 @@ internal sealed class SplitList
             return;
         }
 
-        int twin = TwinBefore(input);
+        int twin = _alike.TwinBefore(input);
         var taken = new PartsWithin(_pile, left, new int[2 * _pile.Counts.Length]);
         do
         {
@@ -57,25 +59,12 @@ internal sealed class SplitList
             double restW = input + 1 < _parts.Length ? _bounds.TailW[input + 1][left - part] : 0;
             if (hereW >= 0 && soFarW + hereW + restW > _aboveW && (twin < 0 || part <= _parts[twin]))
             {
+                // Of two orders of twins one is enough.
                 _parts[input] = part;
                 _effort.SpendOrGiveUp(1);
                 Share(input + 1, left - part, soFarW + hereW);
             }
         }
         while (taken.Next());
-    }
-
-    /// <summary>An earlier input just like this one: exchanging the two changes nothing, so only one order is listed. −1 for none.</summary>
-    private int TwinBefore(int input)
-    {
-        for (int before = input - 1; before >= 0; before--)
-        {
-            if (_bounds.Covers[before] == _bounds.Covers[input] && _bounds.Problem.Inputs[before].Unit == _bounds.Problem.Inputs[input].Unit)
-            {
-                return before;
-            }
-        }
-
-        return -1;
     }
 }

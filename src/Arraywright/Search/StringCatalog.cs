@@ -97,8 +97,22 @@ internal sealed class StringCatalog
 
     private double Beside(int row)
     {
-        _effort.SpendOrGiveUp(NodesPerQuestion);
-        return _problem.MaxBesideA?.Invoke(WiringOf(row)) ?? double.PositiveInfinity;
+        double most = double.PositiveInfinity;
+        for (int at = row; at >= 0; at = _rows[at].Parent)
+        {
+            foreach (int kind in Blocks[_rows[at].LastBlock].Kinds)
+            {
+                most = Math.Min(most, _problem.Stocks[kind].MaxBesideA);
+            }
+        }
+
+        if (_problem.MaxBesideA is { } asked)
+        {
+            _effort.SpendOrGiveUp(NodesPerQuestion);
+            most = Math.Min(most, asked(WiringOf(row)));
+        }
+
+        return most;
     }
 
     private IEnumerable<Block> BlocksOf(WiringFamily family)

@@ -9,7 +9,7 @@ internal static class StringTables
     private const double Slack = 3e-6;
 
     /// <summary>What the line of one string in one moment takes, in nodes: measured.</summary>
-    private const int NodesPerLine = 5;
+    public const int NodesPerLine = 5;
 
     /// <summary>Highest voltage of any string in each moment, V.</summary>
     public static double[] TopVoltages(StringCatalog catalog, CurveLines lines, Func<Row, bool> allowed)

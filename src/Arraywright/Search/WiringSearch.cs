@@ -8,6 +8,11 @@ public static class WiringSearch
     /// <summary>Side-by-side blocks of so many parts of the pile still have tables of reasonable size.</summary>
     private const int MostPartsInBlocks = 600;
 
+    /// <summary>Of a pile too large to prove, this share of the work goes to finding; the rest bounds.</summary>
+    private const double ShareOfRough = 0.5;
+
+    private const double ShareOfRound = 0.1;
+
     /// <summary>Runs the search.</summary>
     /// <param name="problem">Pile, inputs and moments.</param>
     /// <param name="options">How far to go.</param>
@@ -28,7 +33,7 @@ public static class WiringSearch
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
-            return new SearchOutcome([], Report(problem, "", 0, LargePile.PanelsAloneW(problem), 0) with { StoppedEarly = true }, effort.Spent);
+            return new SearchOutcome([], Report(problem, "", (0, 0), 0, LargePile.PanelsAloneW(problem)) with { StoppedEarly = true }, effort.Spent);
         }
     }
 
@@ -44,22 +49,23 @@ public static class WiringSearch
         }
 
         var catalog = new StringCatalog(problem, new Pile(counts), options.MostStrings, effort);
-        return catalog.Complete ? catalog : null;
+        return catalog.Complete && TableSize.Nodes(problem, catalog) <= options.MostTableNodes ? catalog : null;
     }
 
     private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
     {
+        double considered = WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length, effort);
         if (catalog.Rows.Count == 0)
         {
-            return new SearchOutcome([], Report(problem, "", 0, 0, 1), effort.Spent);
+            return new SearchOutcome([], Report(problem, "", (considered, 1), 0, 0), effort.Spent);
         }
 
         var proof = new Proof(problem, options, catalog, progress, effort);
         double feasible = proof.CountFeasible();
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
-        boundW = Math.Min(boundW, LargePile.PanelsAloneW(problem));
-        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", bestW, boundW, feasible) with { StoppedEarly = effort.IsCalledOff }, effort.Spent);
+        boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));
+        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", (considered, feasible), bestW, boundW) with { StoppedEarly = effort.IsCalledOff }, effort.Spent);
     }
 
     /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
@@ -68,42 +74,54 @@ public static class WiringSearch
         List<ImmutableArray<SearchStock>> groups = LargePile.Groups(
             problem.Stocks,
             groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options, effort) is not null
-                && Catalog(problem with { Stocks = [.. groups.Select(LargePile.Best)] }, options, effort) is not null);
+                && Catalog(LargePile.Ideal(problem, groups), options, effort) is not null);
         SearchProblem rough = problem with
         {
             Stocks = [.. groups.Select(LargePile.Worst)],
             Accept = problem.Accept is { } accept ? wirings => accept(LargePile.Placed(groups, wirings)) : null,
         };
-        SearchProblem ideal = problem with { Stocks = [.. groups.Select(LargePile.Best)], Accept = null, MaxBesideA = null };
+        SearchProblem ideal = LargePile.Ideal(problem, groups);
         if (Catalog(rough, options, effort) is not { } catalog || Catalog(ideal, options, effort) is not { } idealCatalog)
         {
             throw new ArgumentException("A pile of one kind has too many panels or strings to search.", nameof(problem));
         }
 
-        SearchOutcome found = Prove(rough, options, catalog, progress, effort);
+        SearchOutcome found = Prove(rough, options, catalog, progress, effort.Share(ShareOfRough));
         var exact = new ExactWorth(problem);
-        ImmutableArray<Candidate> filled =
+        var alike = new AlikeInputs(problem);
+        List<Candidate> filled =
         [
             .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact, effort))
-                .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true)
-                .OrderByDescending(candidate => candidate.ObjectiveW),
+                .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true),
         ];
-        double bestW = filled.IsEmpty ? 0 : filled[0].ObjectiveW;
-        double boundW = idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, effort).BoundW(bestW);
-        boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));
+        filled.AddRange(PileRounds.Better(problem, filled.MaxBy(candidate => candidate.ObjectiveW), part => Round(part, options, effort)));
+        ImmutableArray<Candidate> ranked = [.. filled.DistinctBy(candidate => alike.Key(candidate.Wirings)).OrderByDescending(candidate => candidate.ObjectiveW)];
+        double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
+        double boundW = LargePile.PanelsAloneW(problem);
+        if (!effort.IsCalledOff)
+        {
+            boundW = Math.Min(boundW, idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, effort).BoundW(bestW));
+        }
+
         return new SearchOutcome(
-            Ranking.Of(filled, options),
-            Report(rough, ", nearly equal panels taken for equal", bestW, boundW, found.Report.Feasible) with { StoppedEarly = effort.IsCalledOff },
+            Ranking.Of(ranked, options),
+            Report(rough, ", nearly equal panels taken for equal", (found.Report.Considered, found.Report.Feasible), bestW, Math.Max(bestW, boundW)) with { StoppedEarly = effort.IsCalledOff },
             effort.Spent);
     }
 
-    private static SearchReport Report(SearchProblem problem, string remark, double bestW, double boundW, double feasible)
+    /// <summary>The best of a small part of a pile.</summary>
+    private static IEnumerable<Candidate> Round(SearchProblem part, SearchOptions options, Effort effort) =>
+        !effort.IsCalledOff && Catalog(part, options, effort) is { Rows.Count: > 0 } catalog
+            ? new Proof(part, options, catalog, progress: null, effort.Share(ShareOfRound)).Run().Ranked
+            : [];
+
+    private static SearchReport Report(SearchProblem problem, string remark, (double Considered, double Feasible) wirings, double bestW, double boundW)
     {
         double gap = boundW <= bestW * (1 + Shortlist.Resolution) ? 0 : bestW > 0 ? (boundW / bestW) - 1 : 1;
         return new SearchReport(
             (problem.Family == WiringFamily.Strings ? "strings" : "strings of panels and side-by-side blocks") + remark,
-            WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length),
-            feasible,
+            Math.Max(wirings.Considered, wirings.Feasible),
+            wirings.Feasible,
             boundW,
             gap * 100,
             gap == 0);

@@ -26,6 +26,7 @@ internal sealed class WiringTree
     private readonly float[][] _sums;
     private readonly List<(double BoundW, int String)>[] _children;
     private readonly InputsTogether _inputs;
+    private readonly AlikeInputs _alike;
     private readonly List<int>[] _chosen;
     private int[] _parts = [];
     private int _stringsChosen;
@@ -55,6 +56,7 @@ internal sealed class WiringTree
         _sums = [.. Enumerable.Range(0, panels + 1).Select(_ => new float[columns])];
         _children = [.. Enumerable.Range(0, panels + 1).Select(_ => new List<(double, int)>())];
         _inputs = new InputsTogether(problem, bounds);
+        _alike = new AlikeInputs(problem);
         _chosen = [.. strings.Select(_ => new List<int>())];
     }
 
@@ -264,8 +266,7 @@ internal sealed class WiringTree
             }
         }
 
-        string key = string.Join(';', _strings.Select((strings, input) => string.Join(',', _chosen[input])));
-        _shortlist.Add(key, new Candidate(wirings, exactW, complexity - _stringsChosen, _stringsChosen, highestV));
+        _shortlist.Add(_alike.Key(wirings), new Candidate(wirings, exactW, complexity - _stringsChosen, _stringsChosen, highestV));
         if (EnoughW is not null)
         {
             MostComplexity = complexity;
