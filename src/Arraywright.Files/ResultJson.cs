@@ -30,6 +30,11 @@ public static class ResultJson
             json.Figure("bound", search.BoundW);
             json.Figure("gap_percent", search.GapPercent);
             json.WriteBoolean("proved", search.Proved);
+            if (search.StoppedEarly)
+            {
+                json.WriteBoolean("stopped_early", true);
+            }
+
             json.Figure("seconds", seconds);
             json.WriteEndObject();
         }

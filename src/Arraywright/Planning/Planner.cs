@@ -47,6 +47,8 @@ public static class Planner
 
         if (chosen.Count == 0)
         {
+            // Nothing found is no verdict when the search was called off.
+            cancellation.ThrowIfCancellationRequested();
             chosen.Add((LeastVolts(setting), []));
         }
         else if (chosen.Count < Shown && !go.Best.IsEmpty && MoreRoom(within, go.Best[0], cancellation) is { } roomier

@@ -56,6 +56,24 @@ internal sealed class PartBounds
     /// <summary>What a unit takes at most; infinite for an input by itself.</summary>
     public double UnitMaxW(int input) => UnitMaxW(Problem, input);
 
+    /// <summary>Whether the label watts of an input's part and of those of the inputs before it are within what their unit may have connected.</summary>
+    public bool FitsUnit(ReadOnlySpan<int> parts, int input)
+    {
+        int unit = Problem.Inputs[input].Unit;
+        if (unit < 0 || Problem.UnitMaxLabelPowerW.IsEmpty)
+        {
+            return true;
+        }
+
+        double sum = 0;
+        for (int other = 0; other <= input; other++)
+        {
+            sum += Problem.Inputs[other].Unit == unit ? LabelPowerW(parts[other]) : 0;
+        }
+
+        return sum <= Problem.UnitMaxLabelPowerW[unit];
+    }
+
     /// <summary>Bound on the worth of a sharing-out, one part an input, W.</summary>
     public double Of(ReadOnlySpan<int> parts)
     {
@@ -148,6 +166,7 @@ internal sealed class PartBounds
         return (partW, totalW);
     }
 
+    /// <summary>Label watts of a part.</summary>
     private double LabelPowerW(int part)
     {
         double sum = 0;

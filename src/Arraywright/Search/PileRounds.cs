@@ -8,20 +8,14 @@ internal static class PileRounds
     /// <summary>Different panels that are searched in a moment.</summary>
     private const int Panels = 12;
 
-    /// <summary>What is found on the way.</summary>
+    /// <summary>Adds what is found on the way.</summary>
     /// <param name="problem">The whole pile.</param>
-    /// <param name="start">The wiring to better; null for none.</param>
-    /// <param name="search">Searches a part of the pile, best worth first.</param>
-    public static List<Candidate> Better(SearchProblem problem, Candidate? start, Func<SearchProblem, IEnumerable<Candidate>> search)
+    /// <param name="found">Wirings known, the best of which is bettered; receives more.</param>
+    /// <param name="search">Searches a part of the pile.</param>
+    public static void Better(SearchProblem problem, List<Candidate> found, Func<SearchProblem, IEnumerable<Candidate>> search)
     {
-        var found = new List<Candidate>();
-        Candidate? best = start;
-        var waiting = new Queue<string>(problem.Stocks.SelectMany(stock => Enumerable.Repeat(stock.Name, stock.Count)));
-        foreach (string name in Used(best))
-        {
-            waiting = new Queue<string>(Without(waiting, name));
-        }
-
+        Candidate? best = found.MaxBy(candidate => candidate.ObjectiveW);
+        var waiting = new Queue<string>(Unused(problem, best));
         while (waiting.Count > 0 && Used(best).Count() < Panels)
         {
             List<string> hand = [.. Used(best)];
@@ -30,32 +24,19 @@ internal static class PileRounds
                 hand.Add(next);
             }
 
-            Candidate[] round = [.. search(problem with { Stocks = Part(problem.Stocks, hand) })];
-            found.AddRange(round);
-            best = round.Length > 0 && round[0].ObjectiveW > (best?.ObjectiveW ?? 0) ? round[0] : best;
+            found.AddRange(search(problem with { Stocks = Part(problem.Stocks, hand) }));
+            best = found.MaxBy(candidate => candidate.ObjectiveW);
         }
+    }
 
-        return found;
+    private static IEnumerable<string> Unused(SearchProblem problem, Candidate? best)
+    {
+        Dictionary<string, int> used = Used(best).CountBy(name => name).ToDictionary(StringComparer.Ordinal);
+        return problem.Stocks.SelectMany(stock => Enumerable.Repeat(stock.Name, stock.Count - used.GetValueOrDefault(stock.Name)));
     }
 
     private static IEnumerable<string> Used(Candidate? candidate) =>
         candidate is null ? [] : candidate.Wirings.Where(wiring => wiring is not null).SelectMany(wiring => wiring!.Panels);
-
-    private static IEnumerable<string> Without(IEnumerable<string> names, string one)
-    {
-        bool taken = false;
-        foreach (string name in names)
-        {
-            if (!taken && name == one)
-            {
-                taken = true;
-            }
-            else
-            {
-                yield return name;
-            }
-        }
-    }
 
     private static ImmutableArray<SearchStock> Part(ImmutableArray<SearchStock> stocks, List<string> names) =>
     [

@@ -62,7 +62,10 @@ internal sealed class SplitList
                 // Of two orders of twins one is enough.
                 _parts[input] = part;
                 _effort.SpendOrGiveUp(1);
-                Share(input + 1, left - part, soFarW + hereW);
+                if (_bounds.FitsUnit(_parts, input))
+                {
+                    Share(input + 1, left - part, soFarW + hereW);
+                }
             }
         }
         while (taken.Next());

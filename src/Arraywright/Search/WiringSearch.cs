@@ -27,13 +27,14 @@ public static class WiringSearch
         var effort = new Effort(options.NodeBudget, cancellation);
         try
         {
+            cancellation.ThrowIfCancellationRequested();
             return Catalog(problem, options, effort) is { } catalog
                 ? Prove(problem, options, catalog, progress, effort)
                 : Approach(problem, options, progress, effort);
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
-            return new SearchOutcome([], Report(problem, "", (0, 0), 0, LargePile.PanelsAloneW(problem)) with { StoppedEarly = true }, effort.Spent);
+            return new SearchOutcome([], Report(problem, "", (0, 0), 0, LargePile.PanelsAloneW(problem), effort), effort.Spent);
         }
     }
 
@@ -57,7 +58,7 @@ public static class WiringSearch
         double considered = WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length, effort);
         if (catalog.Rows.Count == 0)
         {
-            return new SearchOutcome([], Report(problem, "", (considered, 1), 0, 0), effort.Spent);
+            return new SearchOutcome([], Report(problem, "", (considered, 1), 0, 0, effort), effort.Spent);
         }
 
         var proof = new Proof(problem, options, catalog, progress, effort);
@@ -65,7 +66,7 @@ public static class WiringSearch
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
         boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));
-        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", (considered, feasible), bestW, boundW) with { StoppedEarly = effort.IsCalledOff }, effort.Spent);
+        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", (considered, feasible), bestW, boundW, effort), effort.Spent);
     }
 
     /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
@@ -94,28 +95,33 @@ public static class WiringSearch
             .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact, effort))
                 .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true),
         ];
-        filled.AddRange(PileRounds.Better(problem, filled.MaxBy(candidate => candidate.ObjectiveW), part => Round(part, options, effort)));
-        ImmutableArray<Candidate> ranked = [.. filled.DistinctBy(candidate => alike.Key(candidate.Wirings)).OrderByDescending(candidate => candidate.ObjectiveW)];
-        double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
         double boundW = LargePile.PanelsAloneW(problem);
-        if (!effort.IsCalledOff)
+        try
         {
-            boundW = Math.Min(boundW, idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, effort).BoundW(bestW));
+            PileRounds.Better(problem, filled, part => Round(part, options, effort));
+            double bestSoFarW = filled.Select(candidate => candidate.ObjectiveW).DefaultIfEmpty(0).Max();
+            boundW = Math.Min(boundW, idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, effort).BoundW(bestSoFarW));
+        }
+        catch (OperationCanceledException)
+        {
+            // The best so far stands, against what the panels give alone.
         }
 
+        ImmutableArray<Candidate> ranked = [.. filled.DistinctBy(candidate => alike.Key(candidate.Wirings)).OrderByDescending(candidate => candidate.ObjectiveW)];
+        double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
         return new SearchOutcome(
             Ranking.Of(ranked, options),
-            Report(rough, ", nearly equal panels taken for equal", (found.Report.Considered, found.Report.Feasible), bestW, Math.Max(bestW, boundW)) with { StoppedEarly = effort.IsCalledOff },
+            Report(rough, ", nearly equal panels taken for equal", (found.Report.Considered, found.Report.Feasible), bestW, Math.Max(bestW, boundW), effort),
             effort.Spent);
     }
 
     /// <summary>The best of a small part of a pile.</summary>
     private static IEnumerable<Candidate> Round(SearchProblem part, SearchOptions options, Effort effort) =>
-        !effort.IsCalledOff && Catalog(part, options, effort) is { Rows.Count: > 0 } catalog
+        Catalog(part, options, effort) is { Rows.Count: > 0 } catalog
             ? new Proof(part, options, catalog, progress: null, effort.Share(ShareOfRound)).Run().Ranked
             : [];
 
-    private static SearchReport Report(SearchProblem problem, string remark, (double Considered, double Feasible) wirings, double bestW, double boundW)
+    private static SearchReport Report(SearchProblem problem, string remark, (double Considered, double Feasible) wirings, double bestW, double boundW, Effort effort)
     {
         double gap = boundW <= bestW * (1 + Shortlist.Resolution) ? 0 : bestW > 0 ? (boundW / bestW) - 1 : 1;
         return new SearchReport(
@@ -124,7 +130,10 @@ public static class WiringSearch
             wirings.Feasible,
             boundW,
             gap * 100,
-            gap == 0);
+            gap == 0)
+        {
+            StoppedEarly = gap > 0 && effort.IsCalledOff,
+        };
     }
 
     private static void Check(SearchProblem problem)
