@@ -116,7 +116,7 @@ internal static class PanelPolyline
     /// <summary>Lifts piece k above the curve: both its ends a little, or, where the voltage drops away within the piece, its low end alone, since a lifted high end would stand for power that is not there.</summary>
     private static void LiftPiece(Span<double> lift, int k, double startV, double bothV, double endAloneV)
     {
-        bool dropsAway = bothV > SmallLift * startV && startV > 0;
+        bool dropsAway = bothV > SmallLift * Math.Abs(startV);
         lift[k] = Math.Max(lift[k], dropsAway ? 0 : bothV);
         lift[k + 1] = Math.Max(lift[k + 1], dropsAway ? endAloneV : bothV);
     }

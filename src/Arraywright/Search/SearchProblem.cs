@@ -106,7 +106,7 @@ public sealed record SearchOptions
     public static SearchOptions Default { get; } = new();
 
     /// <summary>Work before it stops with an honest gap, in nodes: partial wirings bounded, and what takes as long. Counted, not timed: the answer is the same on every machine.</summary>
-    public long NodeBudget { get; init; } = 4_000_000;
+    public long NodeBudget { get; init; } = 5_000_000;
 
     /// <summary>Parts of the pile, counted as the product over kinds of their number plus one, above which nearly equal panels are taken for equal.</summary>
     public int MostParts { get; init; } = 1 << 17;
@@ -115,7 +115,7 @@ public sealed record SearchOptions
     public int MostStrings { get; init; } = 40_000;
 
     /// <summary>Work of filling the bound tables once, in nodes, above which the same is done.</summary>
-    public long MostTableNodes { get; init; } = 1_000_000;
+    public long MostTableNodes { get; init; } = 2_000_000;
 
     /// <summary>Wirings to return at most.</summary>
     public int Show { get; init; } = 8;

@@ -6,7 +6,10 @@ internal static class WiringCount
     /// <summary>Steps of counting in the time of a node: measured.</summary>
     public const int StepsPerNode = 50;
 
-    private const long MostSteps = 2_000_000;
+    /// <summary>Sums of amps noted in the time of a node: measured.</summary>
+    private const int SumsPerNode = 5;
+
+    private const long MostSteps = 1_000_000;
 
     private const double MostSharings = 3e7;
 
@@ -225,11 +228,13 @@ internal static class WiringCount
         var ways = new Dictionary<long, double>?[pile.States];
         ways[0] = new Dictionary<long, double> { [0] = 1 };
         long steps = 0;
+        long told = 0;
         Span<int> scratch = new int[2 * pile.Counts.Length];
         for (int s = 0; s < strings.Parts.Length; s++)
         {
             long amps = (long)Math.Round(strings.IscA[s] * 1e6);
-            effort.SpendOrGiveUp(pile.PartsIn(pile.Whole - strings.Parts[s]) / StepsPerNode);
+            effort.SpendOrGiveUp((pile.PartsIn(pile.Whole - strings.Parts[s]) / StepsPerNode) + ((steps - told) / SumsPerNode));
+            told = steps;
             var beside = new PartsWithin(pile, pile.Whole - strings.Parts[s], scratch);
             do
             {

@@ -20,11 +20,11 @@ public sealed class PanelPolylineProperties
         let half = whole.OneOf(2)
         select new PanelAtWork([half, half with { LightCurrentA = half.LightCurrentA * (1 - shade) }], diode ? BypassDiode.Schottky(lightA) : BypassDiode.None);
 
-    /// <summary>Where the voltage drops away the line goes on to the next current, a step further.</summary>
-    private const double OneStep = 0.008;
+    /// <summary>Where the voltage drops away a line falls only after the next shared current, and may come from one that does: two steps of 0.8 %, and curvature.</summary>
+    private const double TwoSteps = 0.02;
 
-    /// <summary>Side by side each goes a step further, and the sum another two for the hills of shaded groups: seen to reach 2.7 steps.</summary>
-    private const double FourSteps = 4 * OneStep;
+    /// <summary>Side by side, once for the panels and once for their sum.</summary>
+    private const double FourSteps = 2 * TwoSteps;
 
     /// <summary>As the search spaces them: 0.8 % apart down to half the weakest light.</summary>
     private static double[] Currents(double topA)
@@ -40,7 +40,7 @@ public sealed class PanelPolylineProperties
             double[] currentsA = Currents(panel.Groups[0].LightCurrentA * 1.001);
             double[] lineV = new double[currentsA.Length];
             PanelPolyline.Above(panel, currentsA, 0, lineV);
-            Agrees(new Circuit(CircuitTree.Of(new Wiring.Single("it"), _ => panel, WireResistances.None)), currentsA, lineV, OneStep);
+            Agrees(new Circuit(CircuitTree.Of(new Wiring.Single("it"), _ => panel, WireResistances.None)), currentsA, lineV, TwoSteps);
         },
         iter: 300);
 
