@@ -10,6 +10,9 @@ internal sealed class Host : IDisposable
     /// <summary>What is said on Ctrl-C.</summary>
     public const string Stopped = "arraywright: stopped.";
 
+    /// <summary>What is said on Ctrl-C when there is something to show.</summary>
+    public const string StoppedEarly = "arraywright: stopped early; what is shown is the best so far.";
+
     private const int BrokenPipe = 32;
     private static readonly TimeSpan PatienceAfterInterrupt = TimeSpan.FromMilliseconds(700);
 

@@ -24,14 +24,33 @@ internal static class Work
         return reading.Plan is { } plan ? run(plan) : ExitCode.WrongInput;
     }
 
-    /// <summary>Computes under a bar.</summary>
+    /// <summary>Computes under a bar; on Ctrl-C there is no result.</summary>
     /// <returns>The result and the seconds it took.</returns>
     public static (T Result, double Seconds) UnderBar<T>(Host host, Manners manners, Func<IProgress<double>, CancellationToken, T> compute)
     {
-        using ProgressBar bar = new(host.Error, host.ErrorIsTerminal && !manners.Quiet, TimeProvider.System);
-        T result = compute(bar, host.Interrupted);
+        (T Result, double Seconds) all = BestUnderBar(host, manners, compute);
         host.Interrupted.ThrowIfCancellationRequested();
-        return (result, bar.Elapsed.TotalSeconds);
+        return all;
+    }
+
+    /// <summary>Computes under a bar what is worth printing on Ctrl-C too: the best so far. End with <see cref="Ended"/>.</summary>
+    /// <returns>The result and the seconds it took.</returns>
+    public static (T Result, double Seconds) BestUnderBar<T>(Host host, Manners manners, Func<IProgress<double>, CancellationToken, T> compute)
+    {
+        using ProgressBar bar = new(host.Error, host.ErrorIsTerminal && !manners.Quiet, TimeProvider.System);
+        return (compute(bar, host.Interrupted), bar.Elapsed.TotalSeconds);
+    }
+
+    /// <summary>The exit status of a printed result: on Ctrl-C it is not the whole answer, and a script must not take it for one.</summary>
+    public static int Ended(Host host, int status)
+    {
+        if (!host.Interrupted.IsCancellationRequested)
+        {
+            return status;
+        }
+
+        host.Error.WriteLine(Host.StoppedEarly);
+        return ExitCode.Interrupted;
     }
 
     /// <summary>Prints what a function writes, in one piece.</summary>

@@ -45,6 +45,11 @@ public static class ResultJson
                 json.Figure("disagreement_percent", exact.DisagreementPercent);
             }
 
+            if (search.StoppedEarly)
+            {
+                json.WriteBoolean("stopped_early", true);
+            }
+
             json.Figure("seconds", seconds);
             json.WriteEndObject();
         }

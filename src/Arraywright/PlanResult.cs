@@ -15,6 +15,9 @@ public sealed record SearchReport(string Family, double Considered, double Feasi
 {
     /// <summary>How the moments searched by compare with every step of the span; null when the moments themselves are the goal.</summary>
     public ExactComparison? Exact { get; init; }
+
+    /// <summary>True when the search was called off: the best so far, with the gap as it then stood.</summary>
+    public bool StoppedEarly { get; init; }
 }
 
 /// <summary>How well the moments that a search went by stand for the whole span that the goal is about.</summary>

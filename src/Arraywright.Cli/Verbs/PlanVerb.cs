@@ -15,8 +15,8 @@ internal static class PlanVerb
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
             Manners manners = options.Manners(parse);
-            (PlanResult result, double seconds) = Work.UnderBar(host, manners, (bar, stop) => Planner.Answer(plan, options.Planner(parse), bar, stop));
-            return Print(host, result, manners, seconds);
+            (PlanResult result, double seconds) = Work.BestUnderBar(host, manners, (bar, stop) => Planner.Answer(plan, options.Planner(parse), bar, stop));
+            return Work.Ended(host, Print(host, result, manners, seconds));
         }));
         return command;
     }

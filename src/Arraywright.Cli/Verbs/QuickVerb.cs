@@ -40,14 +40,14 @@ internal static class QuickVerb
                     return refused;
                 }
 
-                (PlanResult result, double seconds) = Work.UnderBar(host, manners, (bar, stop) => Planner.Answer(plan, options.Planner(parse), bar, stop));
+                (PlanResult result, double seconds) = Work.BestUnderBar(host, manners, (bar, stop) => Planner.Answer(plan, options.Planner(parse), bar, stop));
                 if (manners.Json || manners.Quiet)
                 {
-                    return PlanVerb.Print(host, result, manners, seconds);
+                    return Work.Ended(host, PlanVerb.Print(host, result, manners, seconds));
                 }
 
                 Work.Print(host, writer => new QuickScreen(writer, host.Style(manners.NoColor)).Write(result));
-                return ExitCode.For(result.Verdict);
+                return Work.Ended(host, ExitCode.For(result.Verdict));
             });
         });
         return command;

@@ -22,6 +22,11 @@ public static class ProofSentence
         string best = designs.Count > 1 ? "number 1" : "this one";
         // A design that waits for an answer may earn more than the best of those that do not.
         string them = designs[0].Verdict == Level.Go && designs.Any(design => design.Verdict == Level.Ask) ? "those that need no answer" : "them";
+        if (search.StoppedEarly)
+        {
+            return $"Stopped early: of {Figures.Count(search.Considered)} wirings of {family}, the best so far is shown. One of {them} might do better, but by no more than {Figures.Percent(search.GapPercent)}.";
+        }
+
         string looked = $"There are {Figures.Count(search.Considered)} wirings of {family}, of which {Figures.Count(search.Feasible)} break no hard limit.";
         if (search.Exact is { } exact)
         {

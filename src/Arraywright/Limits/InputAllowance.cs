@@ -9,8 +9,23 @@ public static class InputAllowance
     /// <summary>Most short-circuit amps by label, A; 0 where no current is stated, since then any array must be asked about.</summary>
     public static double ShortCircuitA(DcInput input) => OfferedCurrent.To(input)?.Limit.Allowed ?? 0;
 
-    /// <summary>Most label watts, W; infinite where nothing is stated or the word behind the limit clears any.</summary>
-    public static double LabelPowerW(DcInput input) => input.MaxPower switch
+    /// <summary>Most amps at maximum power by label, A; infinite where nothing is stated or the word behind the limit clears any.</summary>
+    /// <remarks>After <see cref="ShortCircuitA"/>: a word on what the array may offer clears what is drawn, as long as no more is offered.</remarks>
+    public static double MaximumPowerA(DcInput input) => (input.MaxCurrent ?? input.RatedCurrent) switch
+    {
+        null => double.PositiveInfinity,
+        { Evidence.ExceedFraction: > 0 } limit => limit.Allowed,
+        { } when input.MaxShortCircuitCurrent is { Evidence.Kind: >= EvidenceKind.Label } => double.PositiveInfinity,
+        { } limit => input.MaxCurrent is not null && Clipping.Clears(limit, double.MaxValue) ? double.PositiveInfinity : limit.Figure,
+    };
+
+    /// <summary>Most label watts on an input, W; infinite where nothing is stated or the word behind the limit clears any.</summary>
+    public static double LabelPowerW(DcInput input) => LabelPowerW(input.MaxPower);
+
+    /// <summary>The same of a unit, all inputs together.</summary>
+    public static double LabelPowerW(ChargingUnit unit) => LabelPowerW(unit.MaxPower);
+
+    private static double LabelPowerW(Limit? maxPower) => maxPower switch
     {
         null => double.PositiveInfinity,
         { Evidence.ExceedFraction: > 0 } limit => limit.Allowed,

@@ -50,6 +50,8 @@ public static class Planner
 
         if (chosen.Count == 0)
         {
+            // Nothing found is no verdict when the search was called off.
+            cancellation.ThrowIfCancellationRequested();
             ImmutableArray<Wiring?> least = LeastVolts(setting);
             return setting.Result([setting.Judge.Judge(least, setting.Worth(least), 1, [])], ask is not null ? ask.Report : go.Report);
         }

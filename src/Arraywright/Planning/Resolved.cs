@@ -6,6 +6,9 @@ namespace Arraywright.Planning;
 /// <summary>The candidates of a search, solved again over every step of the span where there is one.</summary>
 internal sealed class Resolved
 {
+    /// <summary>Powers this close, as a share, are the same: well above what the solver leaves.</summary>
+    private const double SameW = 1e-9;
+
     private readonly ExactComparison? _comparison;
     private readonly double _favour;
 
@@ -62,7 +65,8 @@ internal sealed class Resolved
         }
 
         double bestW = Ranked[0].ObjectiveW;
-        double boundW = Math.Max(bestW, onMoments.BoundW * _favour);
+        double boundW = onMoments.BoundW * _favour;
+        boundW = boundW > bestW * (1 + SameW) ? boundW : bestW;
         return onMoments with
         {
             BoundW = boundW,

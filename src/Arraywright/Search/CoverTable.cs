@@ -9,38 +9,48 @@ namespace Arraywright.Search;
 /// </remarks>
 internal sealed class CoverTable
 {
+    /// <summary>Rows raised in the time of a node: measured.</summary>
+    public const int RaisesPerNode = 2;
+
+    /// <summary>Strings looked at in the time of a node: measured.</summary>
+    public const int LooksPerNode = 100;
+
     private readonly float[] _mostW;
 
     /// <summary>Fills the table.</summary>
     /// <param name="strings">Strings of the input.</param>
+    /// <param name="amps">What parts their amps allow.</param>
     /// <param name="pile">The pile.</param>
     /// <param name="cells">Cells of the input.</param>
     /// <param name="stringW">Table of the strings over the same cells.</param>
     /// <param name="before">A table no longer needed, whose memory may be taken over; null for none.</param>
-    public CoverTable(InputStrings strings, Pile pile, VoltageCells cells, float[] stringW, CoverTable? before)
+    /// <param name="effort">Counts the work.</param>
+    public CoverTable(InputStrings strings, PartAmps amps, Pile pile, VoltageCells cells, float[] stringW, CoverTable? before, Effort effort)
     {
         int columns = cells.Columns;
         int entries = checked(pile.States * columns);
         _mostW = before?._mostW.Length >= entries ? before._mostW : GC.AllocateUninitializedArray<float>(entries);
         Cells = cells;
         StringW = stringW;
-        Possible = new bool[pile.States];
-        Possible[0] = true;
+        Amps = amps;
         _mostW.AsSpan(0, columns).Clear();
         for (int part = 1; part < pile.States; part++)
         {
             Span<float> row = _mostW.AsSpan(part * columns, columns);
             row.Fill(VoltageCells.Never);
             ulong packed = pile.Packed[part];
+            long raised = 0;
             foreach (int s in strings.Buckets[pile.Lowest[part]])
             {
                 int rest = part - strings.Parts[s];
-                if (pile.Within(pile.Packed[strings.Parts[s]], packed) && Possible[rest])
+                if (pile.Within(pile.Packed[strings.Parts[s]], packed) && amps.Fits(ChosenAmps.None, s, rest))
                 {
-                    Possible[part] = true;
+                    raised++;
                     Raise(row, stringW.AsSpan(s * columns, columns), _mostW.AsSpan(rest * columns, columns));
                 }
             }
+
+            effort.SpendOrGiveUp(1 + (raised / RaisesPerNode) + (strings.Buckets[pile.Lowest[part]].Length / LooksPerNode));
         }
     }
 
@@ -50,8 +60,8 @@ internal sealed class CoverTable
     /// <summary>Table of the strings.</summary>
     public float[] StringW { get; }
 
-    /// <summary>Whether a part can be cut into strings of this input at all.</summary>
-    public bool[] Possible { get; }
+    /// <summary>What the amps of its strings allow.</summary>
+    public PartAmps Amps { get; }
 
     /// <summary>The bounds of a part, one a column, W.</summary>
     public ReadOnlySpan<float> Of(int part) => _mostW.AsSpan(part * Cells.Columns, Cells.Columns);

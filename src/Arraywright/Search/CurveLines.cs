@@ -6,12 +6,15 @@ internal sealed class CurveLines
     /// <summary>Ratio of neighbouring currents where the panels work: chords then lie within about 1e-5 of the power.</summary>
     private const double Ratio = 1.008;
     private const int LowCurrents = 8;
+
+    /// <summary>One line, in nodes: measured.</summary>
+    private const int NodesPerLine = 100;
     private static readonly double[] FeedBack = [-1, -0.5, -0.25, -0.12, -0.06, -0.03, -0.015, -0.007, -0.003];
 
     private readonly double[][][] _linesV;
 
     /// <summary>Computes the lines.</summary>
-    public CurveLines(SearchProblem problem, StringCatalog catalog)
+    public CurveLines(SearchProblem problem, StringCatalog catalog, Effort effort)
     {
         int moments = problem.Weights.Length;
         CurrentsA = new double[moments][];
@@ -21,7 +24,7 @@ internal sealed class CurveLines
         for (int moment = 0; moment < moments; moment++)
         {
             CurrentsA[moment] = Currents(topsA[moment], span);
-            _linesV[moment] = Lines(problem, catalog, moment, CurrentsA[moment]);
+            _linesV[moment] = Lines(problem, catalog, moment, CurrentsA[moment], effort);
 
             // One contact a branch of a parallel: a lone string has none, so it is charged only where current runs backwards, which a lone string's never does.
             BaseV[moment] = [.. CurrentsA[moment].Select(amps => -amps * (problem.StringOhm + (amps < 0 ? problem.ContactOhm : 0)))];
@@ -101,12 +104,13 @@ internal sealed class CurveLines
         }
     }
 
-    private static double[][] Lines(SearchProblem problem, StringCatalog catalog, int moment, double[] currentsA)
+    private static double[][] Lines(SearchProblem problem, StringCatalog catalog, int moment, double[] currentsA, Effort effort)
     {
         double[][] panels = [.. problem.Stocks.Select(_ => new double[currentsA.Length])];
         double[][] branches = [.. problem.Stocks.Select(_ => new double[currentsA.Length])];
         for (int kind = 0; kind < panels.Length; kind++)
         {
+            effort.SpendOrGiveUp(NodesPerLine);
             Cover(problem.Stocks[kind], moment, currentsA, problem.ContactOhm, panels[kind]);
             for (int k = 0; k < currentsA.Length; k++)
             {
@@ -126,6 +130,7 @@ internal sealed class CurveLines
             int part = kinds.Sum(kind => catalog.Pile.Strides[kind]);
             if (!byPart.TryGetValue(part, out double[]? line))
             {
+                effort.SpendOrGiveUp(NodesPerLine);
                 byPart[part] = line = new double[currentsA.Length];
                 PanelPolyline.AboveParallel(SideBySide(kinds[..^1]), branches[last], currentsA, line);
             }

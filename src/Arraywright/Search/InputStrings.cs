@@ -4,6 +4,9 @@ namespace Arraywright.Search;
 /// <remarks>Inputs that are alike share one instance.</remarks>
 internal sealed class InputStrings
 {
+    /// <summary>As much as the rules forgive in a sum, so that none is refused here by the order it is added up in.</summary>
+    private const double Rounding = 1 + 1e-9;
+
     /// <summary>Lists the strings of an input.</summary>
     public InputStrings(SearchInput input, StringCatalog catalog)
     {
@@ -16,7 +19,7 @@ internal sealed class InputStrings
         {
             Row row = catalog.Rows[i];
             Place[i] = -1;
-            if (Allows(input, row))
+            if (Allows(input, row) && row.IscA <= MostA(input, catalog, i))
             {
                 Place[i] = rows.Count;
                 buckets[pile.Lowest[row.Part]].Add(rows.Count);
@@ -27,6 +30,9 @@ internal sealed class InputStrings
         Rows = [.. rows];
         Parts = [.. rows.Select(row => catalog.Rows[row].Part)];
         IscA = [.. rows.Select(row => catalog.Rows[row].IscA)];
+        ImpA = [.. rows.Select(row => catalog.Rows[row].ImpA)];
+        MostIscA = [.. rows.Select(row => MostA(input, catalog, row))];
+        MostImpA = input.MaxImpSumA * Rounding;
         Buckets = [.. buckets.Select(bucket => bucket.ToArray())];
     }
 
@@ -45,10 +51,22 @@ internal sealed class InputStrings
     /// <summary>Label short-circuit current of each string, A.</summary>
     public double[] IscA { get; }
 
+    /// <summary>Label current at maximum power of each string, A.</summary>
+    public double[] ImpA { get; }
+
+    /// <summary>Most label short-circuit current of all strings together where each stands among them, A.</summary>
+    public double[] MostIscA { get; }
+
+    /// <summary>Most label current at maximum power of all strings together, A.</summary>
+    public double MostImpA { get; }
+
     /// <summary>Strings by the first kind they hold, ascending.</summary>
     public int[][] Buckets { get; }
 
     /// <summary>Whether a row may hang on an input by itself.</summary>
     public static bool Allows(SearchInput input, Row row) =>
-        row.IsString && row.ColdV <= input.MaxVoltageV && row.IscA <= input.MaxIscSumA;
+        row.IsString && row.ColdV <= input.MaxVoltageV && row.ImpA <= input.MaxImpSumA * Rounding;
+
+    private static double MostA(SearchInput input, StringCatalog catalog, int row) =>
+        Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA[row]) * Rounding;
 }

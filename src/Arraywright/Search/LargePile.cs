@@ -49,7 +49,9 @@ internal static class LargePile
             ColdLabelV = group.Max(stock => stock.ColdLabelV),
             ColdModelV = group.Max(stock => stock.ColdModelV),
             MaxSystemV = group.Min(stock => stock.MaxSystemV),
+            MaxBesideA = group.Min(stock => stock.MaxBesideA),
             LabelIscA = group.Max(stock => stock.LabelIscA),
+            LabelImpA = group.Max(stock => stock.LabelImpA),
             LabelPowerW = group.Max(stock => stock.LabelPowerW),
         };
     }
@@ -61,17 +63,23 @@ internal static class LargePile
         ColdLabelV = group.Min(stock => stock.ColdLabelV),
         ColdModelV = group.Min(stock => stock.ColdModelV),
         MaxSystemV = group.Max(stock => stock.MaxSystemV),
+        MaxBesideA = group.Max(stock => stock.MaxBesideA),
         LabelIscA = group.Min(stock => stock.LabelIscA),
+        LabelImpA = group.Min(stock => stock.LabelImpA),
         LabelPowerW = group.Min(stock => stock.LabelPowerW),
         Members = group,
     };
+
+    /// <summary>The problem of a pile that no real one of these groups beats, held by no rule that asks about single panels.</summary>
+    public static SearchProblem Ideal(SearchProblem problem, List<ImmutableArray<SearchStock>> groups) =>
+        problem with { Stocks = [.. groups.Select(Best)], Accept = null, MaxBesideA = null };
 
     /// <summary>A wiring of groups with real panels in its places.</summary>
     public static ImmutableArray<Wiring?> Placed(List<ImmutableArray<SearchStock>> groups, ImmutableArray<Wiring?> rough) =>
         Named(rough, [.. Places(groups, rough).Select(place => place.Name)]);
 
     /// <summary>Puts real panels in the places of a wiring of groups, then exchanges panels of a group as long as it pays.</summary>
-    public static Candidate Fill(SearchProblem problem, List<ImmutableArray<SearchStock>> groups, Candidate rough, ExactWorth exact)
+    public static Candidate Fill(SearchProblem problem, List<ImmutableArray<SearchStock>> groups, Candidate rough, ExactWorth exact, Effort effort)
     {
         List<(int Group, string Name)> places = Places(groups, rough.Wirings);
         string[] names = [.. places.Select(place => place.Name)];
@@ -80,11 +88,12 @@ internal static class LargePile
         int tries = 0;
         for (int i = 0; i < used; i++)
         {
-            for (int j = i + 1; j < names.Length && tries < Exchanges; j++)
+            for (int j = i + 1; j < names.Length && tries < Exchanges && !effort.IsCalledOff; j++)
             {
                 if (places[i].Group == places[j].Group && names[i] != names[j])
                 {
                     tries++;
+                    effort.Spend(Effort.Circuit * problem.Weights.Length);
                     (names[i], names[j]) = (names[j], names[i]);
                     ImmutableArray<Wiring?> changed = Named(rough.Wirings, names);
                     double changedW = exact.ObjectiveW(changed);
@@ -113,6 +122,23 @@ internal static class LargePile
         places.AddRange(spare.SelectMany((left, group) => left.Select(name => (group, name))));
         return places;
     }
+
+    /// <summary>Weighted mean of what every panel gives by itself at its best, and no more than all inputs take: no wiring gets more out of them.</summary>
+    public static double PanelsAloneW(SearchProblem problem)
+    {
+        double sum = 0;
+        for (int moment = 0; moment < problem.Weights.Length; moment++)
+        {
+            int at = moment;
+            double panelsW = problem.Stocks.Sum(stock => stock.Count * AloneW(stock.AtWork[at]));
+            sum += problem.Weights[moment] * Math.Min(panelsW, ExactWorth.TogetherW(problem, input => problem.Inputs[input].Window.MaxW));
+        }
+
+        return sum / problem.Weights.Sum();
+    }
+
+    private static double AloneW(PanelAtWork panel) =>
+        new Circuit(CircuitTree.Of(new Wiring.Single("it"), _ => panel, WireResistances.None)).MaximumPower().PowerW;
 
     /// <summary>The same wirings with other panels, by place.</summary>
     private static ImmutableArray<Wiring?> Named(ImmutableArray<Wiring?> wirings, string[] names)

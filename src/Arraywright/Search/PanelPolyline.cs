@@ -13,6 +13,9 @@ internal static class PanelPolyline
     /// <summary>A Newton step this small, in diode volts, leaves an error of its square.</summary>
     private const double Settled = 1e-6;
 
+    /// <summary>Share of the voltage that both ends of a piece may be lifted by.</summary>
+    private const double SmallLift = 1e-3;
+
     /// <summary>Corners of the line, V.</summary>
     /// <param name="panel">The panel at work.</param>
     /// <param name="currentsA">Shared currents, ascending.</param>
@@ -91,29 +94,39 @@ internal static class PanelPolyline
             (x, voltagesV[k], cellS[k], bypassS[k]) = SolveGroup(cells, bypass, currentsA[k], x);
         }
 
-        double before = 0;
-        double last = voltagesV[0];
-        for (int k = 0; k < n; k++)
+        Span<double> lift = new double[n];
+        for (int k = 0; k + 1 < n; k++)
         {
-            double after = k + 1 < n ? Bulge(last, voltagesV[k + 1], currentsA[k + 1] - currentsA[k], cellS, bypassS, k) : 0;
-            last = k + 1 < n ? voltagesV[k + 1] : last;
-            voltagesV[k] += Math.Max(before, after);
-            before = after;
+            double stepA = currentsA[k + 1] - currentsA[k];
+            double flattest = -1 / (cellS[k] + bypassS[k + 1]);
+            double steepest = -1 / (cellS[k + 1] + bypassS[k]);
+            LiftPiece(lift, k, voltagesV[k], Bulge(voltagesV[k], voltagesV[k + 1], stepA, flattest, steepest), voltagesV[k] + (flattest * stepA) - voltagesV[k + 1]);
         }
+
+        Raise(voltagesV, lift);
     }
 
-    /// <summary>How far the two lines from the ends of piece k meet above its chord.</summary>
-    private static double Bulge(double startV, double endV, double stepA, ReadOnlySpan<double> cellS, ReadOnlySpan<double> bypassS, int k)
+    /// <summary>How far the two lines from the ends of a piece meet above its chord.</summary>
+    private static double Bulge(double startV, double endV, double stepA, double flattest, double steepest)
     {
-        double flattest = -1 / (cellS[k] + bypassS[k + 1]);
-        double steepest = -1 / (cellS[k + 1] + bypassS[k]);
         double chord = (endV - startV) / stepA;
-        if (!(flattest > chord) || !(steepest < chord))
-        {
-            return 0;
-        }
+        return flattest > chord && steepest < chord ? (flattest - chord) * (chord - steepest) / (flattest - steepest) * stepA : 0;
+    }
 
-        return (flattest - chord) * (chord - steepest) / (flattest - steepest) * stepA;
+    /// <summary>Lifts piece k above the curve: both its ends a little, or, where the voltage drops away within the piece, its low end alone, since a lifted high end would stand for power that is not there.</summary>
+    private static void LiftPiece(Span<double> lift, int k, double startV, double bothV, double endAloneV)
+    {
+        bool dropsAway = bothV > SmallLift * Math.Abs(startV);
+        lift[k] = Math.Max(lift[k], dropsAway ? 0 : bothV);
+        lift[k + 1] = Math.Max(lift[k + 1], dropsAway ? endAloneV : bothV);
+    }
+
+    private static void Raise(Span<double> voltagesV, ReadOnlySpan<double> lift)
+    {
+        for (int k = 0; k < lift.Length; k++)
+        {
+            voltagesV[k] += lift[k];
+        }
     }
 
     /// <summary>A junction voltage at or right of the one that gives a current.</summary>
@@ -183,27 +196,30 @@ internal static class PanelPolyline
     private static void Lift(double[] cornersV, double[] cornersA, ReadOnlySpan<double> currentsA, Span<double> voltagesV)
     {
         Span<double> lift = new double[currentsA.Length];
-        int k = 0;
-        for (int i = 0; i < cornersV.Length; i++)
+        int i = 0;
+        for (int k = 0; k + 1 < currentsA.Length; k++)
         {
-            while (k < currentsA.Length - 2 && currentsA[k + 1] < cornersA[i])
+            double stepA = currentsA[k + 1] - currentsA[k];
+            double bothV = 0;
+            double endAloneV = 0;
+            while (i < cornersV.Length && cornersA[i] < currentsA[k])
             {
-                k++;
+                i++;
             }
 
-            double share = (cornersA[i] - currentsA[k]) / (currentsA[k + 1] - currentsA[k]);
-            if (share is >= 0 and <= 1)
+            for (; i < cornersV.Length && cornersA[i] <= currentsA[k + 1]; i++)
             {
+                double share = (cornersA[i] - currentsA[k]) / stepA;
                 double above = cornersV[i] - (voltagesV[k] + (share * (voltagesV[k + 1] - voltagesV[k])));
-                lift[k] = Math.Max(lift[k], above);
-                lift[k + 1] = Math.Max(lift[k + 1], above);
+                bothV = Math.Max(bothV, above);
+                endAloneV = above > 0 ? Math.Max(endAloneV, above / share) : endAloneV;
             }
+
+            // No corner stands above the piece's start: both lines fall.
+            LiftPiece(lift, k, voltagesV[k], bothV, Math.Min(endAloneV, voltagesV[k] - voltagesV[k + 1]));
         }
 
-        for (k = 0; k < voltagesV.Length; k++)
-        {
-            voltagesV[k] += lift[k];
-        }
+        Raise(voltagesV, lift);
     }
 
     /// <summary>Makes the line fall everywhere, so that each voltage has one current.</summary>

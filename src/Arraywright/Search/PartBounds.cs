@@ -5,14 +5,17 @@ internal sealed class PartBounds
 {
     private readonly Pile _pile;
     private readonly double[] _shares;
+    private readonly Effort _effort;
 
     /// <summary>Computes the bounds.</summary>
     /// <param name="problem">Inputs, units, weights.</param>
     /// <param name="pile">The pile.</param>
     /// <param name="covers">Cover table of each input; alike inputs share one.</param>
-    public PartBounds(SearchProblem problem, Pile pile, CoverTable[] covers)
+    /// <param name="effort">Counts the work.</param>
+    public PartBounds(SearchProblem problem, Pile pile, CoverTable[] covers, Effort effort)
     {
         _pile = pile;
+        _effort = effort;
         Problem = problem;
         Covers = covers;
         double sum = problem.Weights.Sum();
@@ -52,6 +55,24 @@ internal sealed class PartBounds
 
     /// <summary>What a unit takes at most; infinite for an input by itself.</summary>
     public double UnitMaxW(int input) => UnitMaxW(Problem, input);
+
+    /// <summary>Whether the label watts of an input's part and of those of the inputs before it are within what their unit may have connected.</summary>
+    public bool FitsUnit(ReadOnlySpan<int> parts, int input)
+    {
+        int unit = Problem.Inputs[input].Unit;
+        if (unit < 0 || Problem.UnitMaxLabelPowerW.IsEmpty)
+        {
+            return true;
+        }
+
+        double sum = 0;
+        for (int other = 0; other <= input; other++)
+        {
+            sum += Problem.Inputs[other].Unit == unit ? LabelPowerW(parts[other]) : 0;
+        }
+
+        return sum <= Problem.UnitMaxLabelPowerW[unit];
+    }
 
     /// <summary>Bound on the worth of a sharing-out, one part an input, W.</summary>
     public double Of(ReadOnlySpan<int> parts)
@@ -99,6 +120,7 @@ internal sealed class PartBounds
             float[] othersW = OthersW(input);
             for (int part = 0; part < _pile.States; part++)
             {
+                _effort.SpendOrGiveUp(1);
                 double total = TotalW[input][part];
                 for (int other = 0; other < Covers.Length && total >= 0; other++)
                 {
@@ -127,8 +149,9 @@ internal sealed class PartBounds
         double unitW = UnitMaxW(problem, input);
         for (int part = 1; part < _pile.States; part++)
         {
+            _effort.SpendOrGiveUp(1);
             totalW[part] = -1;
-            if (Covers[input].Possible[part] && LabelPowerW(part) <= problem.Inputs[input].MaxLabelPowerW)
+            if (Covers[input].Amps.Possible[part] && LabelPowerW(part) <= problem.Inputs[input].MaxLabelPowerW)
             {
                 Span<float> boundW = partW.AsSpan(part * cells.Lanes, cells.Lanes);
                 cells.Worth(Covers[input].Of(part), none, none, boundW);
@@ -143,6 +166,7 @@ internal sealed class PartBounds
         return (partW, totalW);
     }
 
+    /// <summary>Label watts of a part.</summary>
     private double LabelPowerW(int part)
     {
         double sum = 0;
@@ -187,6 +211,7 @@ internal sealed class PartBounds
             tails[input] = new double[_pile.States];
             for (int part = input == 0 ? _pile.Whole : 0; part < _pile.States; part++)
             {
+                _effort.SpendOrGiveUp(_pile.PartsIn(part) / WiringCount.StepsPerNode);
                 var taken = new PartsWithin(_pile, part, scratch);
                 do
                 {

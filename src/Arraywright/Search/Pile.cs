@@ -77,6 +77,18 @@ internal sealed class Pile
     /// <summary>How many of a kind a part holds.</summary>
     public int CountOf(int part, int kind) => part / Strides[kind] % (Counts[kind] + 1);
 
+    /// <summary>How many parts lie within a part.</summary>
+    public long PartsIn(int part)
+    {
+        long parts = 1;
+        for (int kind = 0; kind < Counts.Length; kind++)
+        {
+            parts *= CountOf(part, kind) + 1;
+        }
+
+        return parts;
+    }
+
     private static int BitsFor(int count) => 32 - int.LeadingZeroCount(count);
 
     private void Describe(int part)

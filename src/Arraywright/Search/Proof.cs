@@ -17,18 +17,18 @@ internal sealed class Proof
     private readonly Shortlist _shortlist;
     private readonly ExactWorth _exact;
     private readonly IProgress<double>? _progress;
-    private readonly CancellationToken _cancellation;
-    private long _nodes;
+    private readonly PartAmps[] _amps;
+    private readonly Effort _effort;
 
     /// <summary>Prepares the search.</summary>
-    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, CancellationToken cancellation)
+    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
     {
         _problem = problem;
         _options = options;
         _catalog = catalog;
         _progress = progress;
-        _cancellation = cancellation;
-        _lines = new CurveLines(problem, catalog);
+        _effort = effort;
+        _lines = new CurveLines(problem, catalog, effort);
         _strings = new InputStrings[problem.Inputs.Length];
         for (int input = 0; input < _strings.Length; input++)
         {
@@ -36,37 +36,44 @@ internal sealed class Proof
             _strings[input] = _strings[..input].FirstOrDefault(before => before.Input == own) ?? new InputStrings(own, catalog);
         }
 
+        _amps = Distinct(input => new PartAmps(_strings[input], catalog.Pile, effort));
         _shortlist = new Shortlist(options.Show);
         _exact = new ExactWorth(problem);
     }
 
-    /// <summary>Partial wirings bounded.</summary>
-    public long Nodes => _nodes;
-
     /// <summary>Wirings that break no limit.</summary>
-    public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW);
+    public double CountFeasible() => WiringCount.Allowed(_catalog.Pile, _strings, LabelPowerW, _effort);
 
     /// <summary>Runs it.</summary>
-    /// <returns>Everything worth showing, highest worth first, and the proved bound.</returns>
+    /// <returns>Everything worth showing, highest worth first, and the proved bound; infinite when it was called off before there was one.</returns>
     public (ImmutableArray<Candidate> Ranked, double BoundW) Run()
     {
-        VoltageCells[] cells = FirstCells();
-        double boundW = 0;
-        PartBounds? before = null;
-        for (int level = 0; level < Budgets.Length; level++)
+        double boundW = double.PositiveInfinity;
+        try
         {
-            _progress?.Report((double)level / Budgets.Length);
-            PartBounds bounds = BoundsOver(cells, before);
-            before = bounds;
-            boundW = Walk(bounds, Math.Min(Budgets[level], _options.NodeBudget - _nodes));
-            if (boundW <= _shortlist.FloorW || level == Budgets.Length - 1 || _cancellation.IsCancellationRequested)
+            VoltageCells[] cells = FirstCells();
+            PartBounds? bounds = null;
+            for (int level = 0; level < Budgets.Length; level++)
             {
-                Simplify(bounds);
-                break;
-            }
+                _progress?.Report((double)level / Budgets.Length);
+                long before = _effort.Spent;
+                bounds = BoundsOver(cells, bounds);
+                long tables = _effort.Spent - before;
+                boundW = Math.Min(boundW, bounds.HighestW);
+                boundW = Math.Min(boundW, Walk(bounds, Math.Min(Budgets[level], _effort.Left)));
+                if (boundW <= _shortlist.FloorW || level == Budgets.Length - 1 || _effort.Left <= tables)
+                {
+                    Simplify(bounds);
+                    break;
+                }
 
-            bool[][] keep = bounds.CellsAbove(_shortlist.BestW * (1 - _options.NearTieFraction));
-            cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
+                bool[][] keep = bounds.CellsAbove(_shortlist.BestW * (1 - _options.NearTieFraction));
+                cells = Distinct(input => cells[input].Finer(keep[input], MostCellsInMemory()));
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The best so far stands, and so does the last bound.
         }
 
         return (_shortlist.Ranked(), Math.Max(boundW, _shortlist.BestW));
@@ -92,7 +99,7 @@ internal sealed class Proof
     /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
     private double Walk(PartBounds bounds, long budget)
     {
-        var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, budget, _cancellation);
+        var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, _effort, budget);
         double upToW = double.PositiveInfinity;
         foreach (double share in (ReadOnlySpan<double>)[0.998, 0.99, 0.95, 0.8, 0])
         {
@@ -102,7 +109,7 @@ internal sealed class Proof
                 break;
             }
 
-            foreach (Split split in SplitList.Between(bounds, _catalog.Pile, aboveW, upToW))
+            foreach (Split split in SplitList.Between(bounds, _catalog.Pile, aboveW, upToW, _effort))
             {
                 if (split.BoundW <= _shortlist.FloorW)
                 {
@@ -119,7 +126,6 @@ internal sealed class Proof
             }
         }
 
-        _nodes += tree.Nodes;
         return Math.Max(tree.UnseenW, tree.Stopped ? upToW : 0);
     }
 
@@ -127,17 +133,15 @@ internal sealed class Proof
     private void Simplify(PartBounds bounds)
     {
         double enoughW = _shortlist.BestW * (1 - _options.NearTieFraction);
-        var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, Math.Max(_options.NodeBudget / 10, 1), _cancellation)
+        var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, _effort, Math.Max(_options.NodeBudget / 10, 1))
         {
             EnoughW = enoughW,
             MostComplexity = _shortlist.Ranked().Where(candidate => candidate.ObjectiveW >= enoughW).Select(candidate => candidate.Complexity).DefaultIfEmpty(0).Min(),
         };
-        foreach (Split split in SplitList.Between(bounds, _catalog.Pile, enoughW, double.PositiveInfinity))
+        foreach (Split split in SplitList.Between(bounds, _catalog.Pile, enoughW, double.PositiveInfinity, _effort))
         {
             tree.Walk(split);
         }
-
-        _nodes += tree.Nodes;
     }
 
     private double LabelPowerW(int part)
@@ -182,11 +186,11 @@ internal sealed class Proof
     private PartBounds BoundsOver(VoltageCells[] cells, PartBounds? before)
     {
         int[] first = [.. Enumerable.Range(0, cells.Length).Where(input => Array.IndexOf(_strings, _strings[input]) == input)];
-        float[][] tables = StringTables.Fill(_catalog, _lines, [.. first.Select(input => (cells[input], _strings[input].Place))]);
+        float[][] tables = StringTables.Fill(_catalog, _lines, [.. first.Select(input => (cells[input], _strings[input].Place))], _effort);
         var covers = new CoverTable[cells.Length];
         for (int i = 0; i < first.Length; i++)
         {
-            covers[first[i]] = new CoverTable(_strings[first[i]], _catalog.Pile, cells[first[i]], tables[i], before?.Covers[first[i]]);
+            covers[first[i]] = new CoverTable(_strings[first[i]], _amps[first[i]], _catalog.Pile, cells[first[i]], tables[i], before?.Covers[first[i]], _effort);
         }
 
         for (int input = 0; input < covers.Length; input++)
@@ -194,13 +198,13 @@ internal sealed class Proof
             covers[input] ??= covers[Array.IndexOf(_strings, _strings[input])];
         }
 
-        return new PartBounds(_problem, _catalog.Pile, covers);
+        return new PartBounds(_problem, _catalog.Pile, covers, _effort);
     }
 
     /// <summary>One value an input, shared among inputs that are alike.</summary>
-    private VoltageCells[] Distinct(Func<int, VoltageCells> make)
+    private T[] Distinct<T>(Func<int, T> make)
     {
-        var all = new VoltageCells[_strings.Length];
+        var all = new T[_strings.Length];
         for (int input = 0; input < all.Length; input++)
         {
             int twin = Array.IndexOf(_strings, _strings[input]);

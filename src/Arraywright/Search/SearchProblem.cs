@@ -22,6 +22,12 @@ public sealed record SearchStock(
     double LabelIscA,
     double LabelPowerW)
 {
+    /// <summary>Most label short-circuit amps that may stand beside any string that holds it, A; infinite when not held.</summary>
+    public double MaxBesideA { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Current at maximum power on its label, A.</summary>
+    public double LabelImpA { get; init; } = LabelIscA;
+
     /// <summary>When this stands for several kinds, those: its curve is then above all of theirs. Empty otherwise.</summary>
     internal ImmutableArray<SearchStock> Members { get; init; } = [];
 
@@ -38,6 +44,9 @@ public sealed record SearchInput(string Name, InputWindow Window, double MaxVolt
 {
     /// <summary>Most short-circuit amps by label that its strings together may offer, A; infinite when not held.</summary>
     public double MaxIscSumA { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Most amps at maximum power by label that its strings together may have, A; infinite when not held.</summary>
+    public double MaxImpSumA { get; init; } = double.PositiveInfinity;
 
     /// <summary>Most label watts that may be connected, W; infinite when not held.</summary>
     public double MaxLabelPowerW { get; init; } = double.PositiveInfinity;
@@ -71,6 +80,12 @@ public sealed record SearchProblem
     /// <summary>What all inputs of each unit take together at most, W; infinite when not stated.</summary>
     public ImmutableArray<double> UnitMaxW { get; init; } = [];
 
+    /// <summary>Most label watts that may be connected to each unit, W; infinite for all when empty.</summary>
+    public ImmutableArray<double> UnitMaxLabelPowerW { get; init; } = [];
+
+    /// <summary>Most label short-circuit amps that may stand beside a string, A, negative where it may not be connected at all; null when nothing is held.</summary>
+    public Func<Wiring, double>? MaxBesideA { get; init; }
+
     /// <summary>Own run of each string, there and back, Ω.</summary>
     public double StringOhm { get; init; }
 
@@ -90,14 +105,17 @@ public sealed record SearchOptions
     /// <summary>The ordinary search.</summary>
     public static SearchOptions Default { get; } = new();
 
-    /// <summary>Partial wirings bounded before it stops with an honest gap. Counted, not timed: the answer is the same on every machine.</summary>
-    public long NodeBudget { get; init; } = 2_000_000;
+    /// <summary>Work before it stops with an honest gap, in nodes: partial wirings bounded, and what takes as long. Counted, not timed: the answer is the same on every machine.</summary>
+    public long NodeBudget { get; init; } = 5_000_000;
 
     /// <summary>Parts of the pile, counted as the product over kinds of their number plus one, above which nearly equal panels are taken for equal.</summary>
     public int MostParts { get; init; } = 1 << 17;
 
     /// <summary>Different strings above which the same is done.</summary>
     public int MostStrings { get; init; } = 40_000;
+
+    /// <summary>Work of filling the bound tables once, in nodes, above which the same is done.</summary>
+    public long MostTableNodes { get; init; } = 2_000_000;
 
     /// <summary>Wirings to return at most.</summary>
     public int Show { get; init; } = 8;
@@ -127,5 +145,5 @@ public sealed record Candidate(ImmutableArray<Wiring?> Wirings, double Objective
 /// <summary>What came out.</summary>
 /// <param name="Best">Best first: the first is the simplest of those that tie with the best. Empty when nothing may be connected.</param>
 /// <param name="Report">What was looked at and what is proved: of the objective, not of the order of the runners-up.</param>
-/// <param name="Nodes">Partial wirings bounded.</param>
+/// <param name="Nodes">Work done, in nodes: partial wirings bounded, and what takes as long.</param>
 public sealed record SearchOutcome(ImmutableArray<Candidate> Best, SearchReport Report, long Nodes);

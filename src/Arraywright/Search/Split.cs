@@ -10,13 +10,17 @@ internal sealed class SplitList
 {
     private readonly PartBounds _bounds;
     private readonly Pile _pile;
+    private readonly AlikeInputs _alike;
+    private readonly Effort _effort;
     private readonly double _aboveW;
     private readonly double _upToW;
     private readonly int[] _parts;
     private readonly List<Split> _found = [];
 
-    private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW)
+    private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
+        _alike = new AlikeInputs(bounds.Problem);
+        _effort = effort;
         _bounds = bounds;
         _pile = pile;
         _aboveW = aboveW;
@@ -25,9 +29,9 @@ internal sealed class SplitList
     }
 
     /// <summary>The sharings-out with a bound above one figure and not above another, best first.</summary>
-    public static List<Split> Between(PartBounds bounds, Pile pile, double aboveW, double upToW)
+    public static List<Split> Between(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
-        var list = new SplitList(bounds, pile, aboveW, upToW);
+        var list = new SplitList(bounds, pile, aboveW, upToW, effort);
         list.Share(0, pile.Whole, 0);
         list._found.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.Parts.AsSpan().SequenceCompareTo(b.Parts));
         return list._found;
@@ -46,7 +50,7 @@ internal sealed class SplitList
             return;
         }
 
-        int twin = TwinBefore(input);
+        int twin = _alike.TwinBefore(input);
         var taken = new PartsWithin(_pile, left, new int[2 * _pile.Counts.Length]);
         do
         {
@@ -55,24 +59,15 @@ internal sealed class SplitList
             double restW = input + 1 < _parts.Length ? _bounds.TailW[input + 1][left - part] : 0;
             if (hereW >= 0 && soFarW + hereW + restW > _aboveW && (twin < 0 || part <= _parts[twin]))
             {
+                // Of two orders of twins one is enough.
                 _parts[input] = part;
-                Share(input + 1, left - part, soFarW + hereW);
+                _effort.SpendOrGiveUp(1);
+                if (_bounds.FitsUnit(_parts, input))
+                {
+                    Share(input + 1, left - part, soFarW + hereW);
+                }
             }
         }
         while (taken.Next());
-    }
-
-    /// <summary>An earlier input just like this one: exchanging the two changes nothing, so only one order is listed. −1 for none.</summary>
-    private int TwinBefore(int input)
-    {
-        for (int before = input - 1; before >= 0; before--)
-        {
-            if (_bounds.Covers[before] == _bounds.Covers[input] && _bounds.Problem.Inputs[before].Unit == _bounds.Problem.Inputs[input].Unit)
-            {
-                return before;
-            }
-        }
-
-        return -1;
     }
 }

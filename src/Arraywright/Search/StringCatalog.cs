@@ -9,8 +9,8 @@ namespace Arraywright.Search;
 /// <param name="ColdModelV">Its cold voltage by model, V: the highest of its panels.</param>
 /// <param name="MaxSystemV">Lowest system voltage its panels allow, V.</param>
 /// <param name="IscA">Label short-circuit current, summed, A.</param>
-/// <param name="PowerW">Label power, summed, W.</param>
-internal sealed record Block(int[] Kinds, int Part, double ColdLabelV, double ColdModelV, double MaxSystemV, double IscA, double PowerW);
+/// <param name="ImpA">Label current at maximum power, summed, A.</param>
+internal sealed record Block(int[] Kinds, int Part, double ColdLabelV, double ColdModelV, double MaxSystemV, double IscA, double ImpA);
 
 /// <summary>A row of blocks in series: a string, or the beginning of longer ones.</summary>
 /// <param name="Parent">Index of the same row without its last block; −1 for none.</param>
@@ -22,6 +22,7 @@ internal sealed record Block(int[] Kinds, int Part, double ColdLabelV, double Co
 /// <param name="ColdModelV">By model, V.</param>
 /// <param name="MaxSystemV">Lowest system voltage its panels allow, V.</param>
 /// <param name="IscA">Largest label short-circuit current of its blocks, A.</param>
+/// <param name="ImpA">Smallest label current at maximum power of its blocks, A.</param>
 /// <param name="IsString">False for a lone block of several panels: that is several strings, not one.</param>
 internal readonly record struct Row(
     int Parent,
@@ -33,29 +34,37 @@ internal readonly record struct Row(
     double ColdModelV,
     double MaxSystemV,
     double IscA,
+    double ImpA,
     bool IsString);
 
 /// <summary>Every string that the pile can make and at least one input's voltage allows, each once.</summary>
 /// <remarks>Rows are in depth-first order: a row follows its parent, so a stack of partial sums serves them all. Within a row, block numbers never fall: no order is counted twice.</remarks>
 internal sealed class StringCatalog
 {
+    /// <summary>Asking what may stand beside a string, in nodes: measured.</summary>
+    private const int NodesPerQuestion = 10;
+
     private readonly SearchProblem _problem;
     private readonly double _highestV;
     private readonly int _limit;
     private readonly List<Row> _rows = [];
+    private readonly Effort _effort;
+    private double[]? _besideA;
 
     /// <summary>Lists the strings.</summary>
     /// <param name="problem">Pile and inputs.</param>
     /// <param name="pile">The pile, numbered.</param>
     /// <param name="limit">Rows at most; <see cref="Complete"/> says whether that was enough.</param>
-    public StringCatalog(SearchProblem problem, Pile pile, int limit)
+    /// <param name="effort">Counts the work.</param>
+    public StringCatalog(SearchProblem problem, Pile pile, int limit, Effort effort)
     {
+        _effort = effort;
         _problem = problem;
         _limit = limit;
         _highestV = problem.Inputs.Max(input => input.MaxVoltageV);
         Pile = pile;
         Blocks = [.. BlocksOf(problem.Family)];
-        Extend(-1, new Row(-1, 0, 0, 0, 0, 0, 0, double.PositiveInfinity, 0, IsString: false));
+        Extend(-1, new Row(-1, 0, 0, 0, 0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity, IsString: false));
     }
 
     /// <summary>The pile.</summary>
@@ -70,6 +79,9 @@ internal sealed class StringCatalog
     /// <summary>Whether all are listed.</summary>
     public bool Complete { get; private set; } = true;
 
+    /// <summary>Most label short-circuit amps that may stand beside each row, A; negative where it may not be connected.</summary>
+    public double[] BesideA => _besideA ??= [.. _rows.Select((row, index) => row.IsString ? Beside(index) : -1)];
+
     /// <summary>The string as a wiring.</summary>
     public Wiring WiringOf(int row)
     {
@@ -81,6 +93,26 @@ internal sealed class StringCatalog
         }
 
         return Wiring.InSeries(positions);
+    }
+
+    private double Beside(int row)
+    {
+        double most = double.PositiveInfinity;
+        for (int at = row; at >= 0; at = _rows[at].Parent)
+        {
+            foreach (int kind in Blocks[_rows[at].LastBlock].Kinds)
+            {
+                most = Math.Min(most, _problem.Stocks[kind].MaxBesideA);
+            }
+        }
+
+        if (_problem.MaxBesideA is { } asked)
+        {
+            _effort.SpendOrGiveUp(NodesPerQuestion);
+            most = Math.Min(most, asked(WiringOf(row)));
+        }
+
+        return most;
     }
 
     private IEnumerable<Block> BlocksOf(WiringFamily family)
@@ -106,7 +138,7 @@ internal sealed class StringCatalog
             panels.Max(p => p.ColdModelV),
             panels.Min(p => p.MaxSystemV),
             panels.Sum(p => p.LabelIscA),
-            panels.Sum(p => p.LabelPowerW));
+            panels.Sum(p => p.LabelImpA));
     }
 
     private void Extend(int parent, Row row)
@@ -135,7 +167,18 @@ internal sealed class StringCatalog
             }
 
             bool isString = row.Blocks > 0 || block.Kinds.Length == 1;
-            var longer = new Row(parent, b, row.Blocks + 1, row.Part + block.Part, coldV, labelV, modelV, systemV, Math.Max(row.IscA, block.IscA), isString);
+            var longer = new Row(
+                parent,
+                b,
+                row.Blocks + 1,
+                row.Part + block.Part,
+                coldV,
+                labelV,
+                modelV,
+                systemV,
+                Math.Max(row.IscA, block.IscA),
+                Math.Min(row.ImpA, block.ImpA),
+                isString);
             _rows.Add(longer);
             Extend(_rows.Count - 1, longer);
         }

@@ -8,6 +8,9 @@ internal static class StringTables
     /// <summary>Covers the solver's tolerance and the rounding of sums of 32-bit numbers.</summary>
     private const double Slack = 3e-6;
 
+    /// <summary>What the line of one string in one moment takes, in nodes: measured.</summary>
+    public const int NodesPerLine = 5;
+
     /// <summary>Highest voltage of any string in each moment, V.</summary>
     public static double[] TopVoltages(StringCatalog catalog, CurveLines lines, Func<Row, bool> allowed)
     {
@@ -31,8 +34,9 @@ internal static class StringTables
     /// <param name="catalog">The strings.</param>
     /// <param name="lines">Their blocks' curves.</param>
     /// <param name="inputs">Cells of each input, and the place of each row in its table (−1: not one of its strings).</param>
+    /// <param name="effort">Counts the work.</param>
     /// <returns>A table an input: one stretch of <see cref="VoltageCells.Columns"/> a string.</returns>
-    public static float[][] Fill(StringCatalog catalog, CurveLines lines, IReadOnlyList<(VoltageCells Cells, int[] Place)> inputs)
+    public static float[][] Fill(StringCatalog catalog, CurveLines lines, IReadOnlyList<(VoltageCells Cells, int[] Place)> inputs, Effort effort)
     {
         float[][] tables = [.. inputs.Select(input => new float[(input.Place.Max() + 1) * input.Cells.Columns])];
         int deepest = catalog.Rows.Max(row => row.Blocks);
@@ -42,6 +46,7 @@ internal static class StringTables
             double[][] sums = [lines.BaseV[moment], .. Enumerable.Range(0, deepest).Select(_ => new double[currentsA.Length])];
             for (int i = 0; i < catalog.Rows.Count; i++)
             {
+                effort.SpendOrGiveUp(NodesPerLine);
                 Row row = catalog.Rows[i];
                 double[] sum = sums[row.Blocks];
                 Add(sums[row.Blocks - 1], lines.Of(row.LastBlock, moment), sum);

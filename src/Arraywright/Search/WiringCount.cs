@@ -3,15 +3,28 @@ namespace Arraywright.Search;
 /// <summary>How many wirings there are: of the whole family, and of those that break no limit. Connecting nothing counts as one.</summary>
 internal static class WiringCount
 {
-    private const long MostSteps = 2_000_000;
+    /// <summary>Steps of counting in the time of a node: measured.</summary>
+    public const int StepsPerNode = 50;
+
+    /// <summary>Sums of amps noted in the time of a node: measured.</summary>
+    private const int SumsPerNode = 5;
+
+    private const long MostSteps = 1_000_000;
+
+    private const double MostSharings = 3e7;
 
     /// <summary>Wirings of the family on so many inputs, no limit applied; equal panels are not told apart. A double: it may pass 2^63, and is exact below 2^53.</summary>
+    /// <returns>The number; where that takes too long, the wirings with every panel told apart over the ways to exchange equal ones, which is no more.</returns>
+    /// <param name="counts">How many of each kind.</param>
+    /// <param name="family">Which wirings.</param>
+    /// <param name="inputs">Number of inputs.</param>
+    /// <param name="effort">Counts the work.</param>
     /// <remarks>
     /// A wiring is a multiset of strings, each with an input. Kinds with one panel are counted by the string of the first of them (the
     /// recurrence of the Bell numbers); kinds with several by the logarithmic derivative of the product over strings of 1/(1 − x^s)
     /// (Euler's recurrence for partitions, for vectors of counts).
     /// </remarks>
-    public static double Family(ReadOnlySpan<int> counts, WiringFamily family, int inputs)
+    public static double Family(ReadOnlySpan<int> counts, WiringFamily family, int inputs, Effort effort)
     {
         var multiples = new List<int>();
         int singles = 0;
@@ -27,8 +40,15 @@ internal static class WiringCount
             }
         }
 
+        if (Sharings(multiples) > MostSharings)
+        {
+            double apart = Family([.. Enumerable.Repeat(1, singles + multiples.Sum())], family, inputs, effort);
+            double alike = multiples.Aggregate(1.0, (ways, count) => ways * Enumerable.Range(1, count).Aggregate(1.0, (product, k) => product * k));
+            return double.IsFinite(apart / alike) ? Math.Ceiling(apart / alike) : double.MaxValue;
+        }
+
         var pile = new Pile([.. multiples]);
-        double[][] strings = Strings(pile, singles, family);
+        double[][] strings = Strings(pile, singles, family, effort);
         foreach (double[] row in strings)
         {
             for (int part = 0; part < row.Length; part++)
@@ -37,7 +57,7 @@ internal static class WiringCount
             }
         }
 
-        double[][] wirings = Multisets(pile, singles, strings);
+        double[][] wirings = Multisets(pile, singles, strings, effort);
         double sum = 0;
         for (int held = 0; held <= singles; held++)
         {
@@ -51,34 +71,40 @@ internal static class WiringCount
     /// <param name="pile">The pile.</param>
     /// <param name="inputs">Strings of each input.</param>
     /// <param name="labelPowerW">Label power of a part, W.</param>
+    /// <param name="effort">Counts the work.</param>
     /// <returns>The number; where sums of amps are limited and too many to follow, an upper bound that does not look at them.</returns>
-    public static double Allowed(Pile pile, InputStrings[] inputs, Func<int, double> labelPowerW)
+    public static double Allowed(Pile pile, InputStrings[] inputs, Func<int, double> labelPowerW, Effort effort)
     {
-        double[] ways = new double[pile.States];
-        ways[0] = 1;
+        double[]? ways = null;
         foreach (InputStrings strings in inputs)
         {
             SearchInput input = strings.Input;
-            if (double.IsInfinity(input.MaxLabelPowerW) && double.IsInfinity(input.MaxIscSumA))
-            {
-                Hang(pile, strings, ways);
-                continue;
-            }
-
-            double[] own = HangWithinAmps(pile, strings) ?? HangAlone(pile, strings);
+            double[] own = HangWithinAmps(pile, strings, effort) ?? HangAlone(pile, strings, effort);
             for (int part = 0; part < own.Length; part++)
             {
                 own[part] = labelPowerW(part) <= input.MaxLabelPowerW ? own[part] : 0;
             }
 
-            ways = Together(pile, ways, own);
+            ways = ways is null ? own : Together(pile, ways, own, effort);
         }
 
-        return ways.Sum();
+        return ways!.Sum();
+    }
+
+    /// <summary>Ways to share panels out in two parts.</summary>
+    public static double Sharings(IEnumerable<int> counts)
+    {
+        double ways = 1;
+        foreach (int count in counts)
+        {
+            ways *= (count + 1.0) * (count + 2) / 2;
+        }
+
+        return ways;
     }
 
     /// <summary>Ways to make one string of each content: first index panels of single kinds, second part of the rest.</summary>
-    private static double[][] Strings(Pile pile, int singles, WiringFamily family)
+    private static double[][] Strings(Pile pile, int singles, WiringFamily family, Effort effort)
     {
         double[][] one = [.. Enumerable.Range(0, singles + 1).Select(_ => Enumerable.Repeat(1.0, pile.States).ToArray())];
         one[0][0] = 0;
@@ -88,7 +114,7 @@ internal static class WiringCount
         }
 
         // A string of blocks is a way to cut its content into blocks, but not the one way that leaves a lone block of several panels.
-        double[][] cuts = Multisets(pile, singles, one);
+        double[][] cuts = Multisets(pile, singles, one, effort);
         for (int held = 0; held <= singles; held++)
         {
             for (int part = 0; part < pile.States; part++)
@@ -101,7 +127,7 @@ internal static class WiringCount
     }
 
     /// <summary>Ways to cut each content into things, of which there are so many kinds of each content.</summary>
-    private static double[][] Multisets(Pile pile, int singles, double[][] things)
+    private static double[][] Multisets(Pile pile, int singles, double[][] things, Effort effort)
     {
         double[][] ways = [.. Enumerable.Range(0, singles + 1).Select(_ => new double[pile.States])];
         Span<int> scratch = new int[2 * pile.Counts.Length];
@@ -111,6 +137,7 @@ internal static class WiringCount
         {
             int kind = pile.Lowest[part];
             double sum = 0;
+            effort.SpendOrGiveUp(pile.PartsIn(part) / StepsPerNode);
             var taken = new PartsWithin(pile, part, scratch);
             while (taken.Next())
             {
@@ -124,6 +151,7 @@ internal static class WiringCount
         {
             for (int part = 0; part < pile.States; part++)
             {
+                effort.SpendOrGiveUp(held * pile.PartsIn(part) / StepsPerNode);
                 ways[held][part] = WithFirstSingle(pile, held, part, things, ways);
             }
         }
@@ -168,12 +196,15 @@ internal static class WiringCount
         return sum;
     }
 
-    /// <summary>Adds an input's strings, any number of each, to the ways to use each part.</summary>
-    private static void Hang(Pile pile, InputStrings strings, double[] ways)
+    /// <summary>Ways to hang each part on an input: its strings, any number of each.</summary>
+    private static double[] HangAlone(Pile pile, InputStrings strings, Effort effort)
     {
+        double[] ways = new double[pile.States];
+        ways[0] = 1;
         Span<int> scratch = new int[2 * pile.Counts.Length];
         foreach (int s in strings.Parts)
         {
+            effort.SpendOrGiveUp(pile.PartsIn(pile.Whole - s) / StepsPerNode);
             var beside = new PartsWithin(pile, pile.Whole - s, scratch);
             do
             {
@@ -181,18 +212,12 @@ internal static class WiringCount
             }
             while (beside.Next());
         }
-    }
 
-    private static double[] HangAlone(Pile pile, InputStrings strings)
-    {
-        double[] ways = new double[pile.States];
-        ways[0] = 1;
-        Hang(pile, strings, ways);
         return ways;
     }
 
     /// <summary>Ways to hang each part on an input within its sum of amps, telling sums apart by the microampere; null when it does not limit or takes too long.</summary>
-    private static double[]? HangWithinAmps(Pile pile, InputStrings strings)
+    private static double[]? HangWithinAmps(Pile pile, InputStrings strings, Effort effort)
     {
         if (double.IsInfinity(strings.Input.MaxIscSumA))
         {
@@ -203,10 +228,13 @@ internal static class WiringCount
         var ways = new Dictionary<long, double>?[pile.States];
         ways[0] = new Dictionary<long, double> { [0] = 1 };
         long steps = 0;
+        long told = 0;
         Span<int> scratch = new int[2 * pile.Counts.Length];
         for (int s = 0; s < strings.Parts.Length; s++)
         {
             long amps = (long)Math.Round(strings.IscA[s] * 1e6);
+            effort.SpendOrGiveUp((pile.PartsIn(pile.Whole - strings.Parts[s]) / StepsPerNode) + ((steps - told) / SumsPerNode));
+            told = steps;
             var beside = new PartsWithin(pile, pile.Whole - strings.Parts[s], scratch);
             do
             {
@@ -230,18 +258,25 @@ internal static class WiringCount
         return [.. ways.Select(sums => sums?.Values.Sum() ?? 0)];
     }
 
-    private static double[] Together(Pile pile, double[] a, double[] b)
+    /// <summary>Ways to hang each part on either of two.</summary>
+    private static double[] Together(Pile pile, double[] a, double[] b, Effort effort)
     {
         double[] both = new double[pile.States];
         Span<int> scratch = new int[2 * pile.Counts.Length];
         for (int part = 0; part < both.Length; part++)
         {
-            var taken = new PartsWithin(pile, part, scratch);
+            if (b[part] == 0)
+            {
+                continue;
+            }
+
+            effort.SpendOrGiveUp(pile.PartsIn(pile.Whole - part) / StepsPerNode);
+            var beside = new PartsWithin(pile, pile.Whole - part, scratch);
             do
             {
-                both[part] += a[part - taken.Current] * b[taken.Current];
+                both[part + beside.Current] += b[part] * a[beside.Current];
             }
-            while (taken.Next());
+            while (beside.Next());
         }
 
         return both;

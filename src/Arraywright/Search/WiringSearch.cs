@@ -8,6 +8,11 @@ public static class WiringSearch
     /// <summary>Side-by-side blocks of so many parts of the pile still have tables of reasonable size.</summary>
     private const int MostPartsInBlocks = 600;
 
+    /// <summary>Of a pile too large to prove, this share of the work goes to finding; the rest bounds.</summary>
+    private const double ShareOfRough = 0.5;
+
+    private const double ShareOfRound = 0.1;
+
     /// <summary>Runs the search.</summary>
     /// <param name="problem">Pile, inputs and moments.</param>
     /// <param name="options">How far to go.</param>
@@ -19,13 +24,22 @@ public static class WiringSearch
 
         // The strongest panels are placed first: they decide most, so that the walk is cut off early.
         problem = problem with { Stocks = [.. problem.Stocks.OrderByDescending(stock => stock.LabelPowerW)] };
-        return Catalog(problem, options) is { } catalog
-            ? Prove(problem, options, catalog, progress, cancellation)
-            : Approach(problem, options, progress, cancellation);
+        var effort = new Effort(options.NodeBudget, cancellation);
+        try
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return Catalog(problem, options, effort) is { } catalog
+                ? Prove(problem, options, catalog, progress, effort)
+                : Approach(problem, options, progress, effort);
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            return new SearchOutcome([], Report(problem, "", (0, 0), 0, LargePile.PanelsAloneW(problem), effort), effort.Spent);
+        }
     }
 
     /// <summary>Every string of a pile; null when there are too many to prove anything in reasonable time.</summary>
-    private static StringCatalog? Catalog(SearchProblem problem, SearchOptions options)
+    private static StringCatalog? Catalog(SearchProblem problem, SearchOptions options, Effort effort)
     {
         int[] counts = [.. problem.Stocks.Select(stock => stock.Count)];
         (double parts, bool packs) = Pile.Measure(counts);
@@ -35,64 +49,91 @@ public static class WiringSearch
             return null;
         }
 
-        var catalog = new StringCatalog(problem, new Pile(counts), options.MostStrings);
-        return catalog.Complete ? catalog : null;
+        var catalog = new StringCatalog(problem, new Pile(counts), options.MostStrings, effort);
+        return catalog.Complete && TableSize.Nodes(problem, catalog) <= options.MostTableNodes ? catalog : null;
     }
 
-    private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, CancellationToken cancellation)
+    private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
     {
+        double considered = WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length, effort);
         if (catalog.Rows.Count == 0)
         {
-            return new SearchOutcome([], Report(problem, "", 0, 0, 1), 0);
+            return new SearchOutcome([], Report(problem, "", (considered, 1), 0, 0, effort), effort.Spent);
         }
 
-        var proof = new Proof(problem, options, catalog, progress, cancellation);
+        var proof = new Proof(problem, options, catalog, progress, effort);
+        double feasible = proof.CountFeasible();
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
-        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", bestW, boundW, proof.CountFeasible()), proof.Nodes);
+        boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));
+        return new SearchOutcome(Ranking.Of(ranked, options), Report(problem, "", (considered, feasible), bestW, boundW, effort), effort.Spent);
     }
 
     /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
-    private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, Effort effort)
     {
         List<ImmutableArray<SearchStock>> groups = LargePile.Groups(
             problem.Stocks,
-            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options) is not null
-                && Catalog(problem with { Stocks = [.. groups.Select(LargePile.Best)] }, options) is not null);
+            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options, effort) is not null
+                && Catalog(LargePile.Ideal(problem, groups), options, effort) is not null);
         SearchProblem rough = problem with
         {
             Stocks = [.. groups.Select(LargePile.Worst)],
             Accept = problem.Accept is { } accept ? wirings => accept(LargePile.Placed(groups, wirings)) : null,
         };
-        SearchProblem ideal = problem with { Stocks = [.. groups.Select(LargePile.Best)], Accept = null };
-        if (Catalog(rough, options) is not { } catalog || Catalog(ideal, options) is not { } idealCatalog)
+        SearchProblem ideal = LargePile.Ideal(problem, groups);
+        if (Catalog(rough, options, effort) is not { } catalog || Catalog(ideal, options, effort) is not { } idealCatalog)
         {
             throw new ArgumentException("A pile of one kind has too many panels or strings to search.", nameof(problem));
         }
 
-        SearchOutcome found = Prove(rough, options, catalog, progress, cancellation);
+        SearchOutcome found = Prove(rough, options, catalog, progress, effort.Share(ShareOfRough));
         var exact = new ExactWorth(problem);
-        ImmutableArray<Candidate> filled =
+        var alike = new AlikeInputs(problem);
+        List<Candidate> filled =
         [
-            .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact))
-                .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true)
-                .OrderByDescending(candidate => candidate.ObjectiveW),
+            .. found.Best.Select(candidate => LargePile.Fill(problem, groups, candidate, exact, effort))
+                .Where(candidate => problem.Accept?.Invoke(candidate.Wirings) ?? true),
         ];
-        double bestW = filled.IsEmpty ? 0 : filled[0].ObjectiveW;
-        double boundW = idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, cancellation).BoundW(bestW);
-        return new SearchOutcome(Ranking.Of(filled, options), Report(rough, ", nearly equal panels taken for equal", bestW, boundW, found.Report.Feasible), found.Nodes);
+        double boundW = LargePile.PanelsAloneW(problem);
+        try
+        {
+            PileRounds.Better(problem, filled, part => Round(part, options, effort));
+            double bestSoFarW = filled.Select(candidate => candidate.ObjectiveW).DefaultIfEmpty(0).Max();
+            boundW = Math.Min(boundW, idealCatalog.Rows.Count == 0 ? 0 : new Proof(ideal, options, idealCatalog, progress, effort).BoundW(bestSoFarW));
+        }
+        catch (OperationCanceledException)
+        {
+            // The best so far stands, against what the panels give alone.
+        }
+
+        ImmutableArray<Candidate> ranked = [.. filled.DistinctBy(candidate => alike.Key(candidate.Wirings)).OrderByDescending(candidate => candidate.ObjectiveW)];
+        double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
+        return new SearchOutcome(
+            Ranking.Of(ranked, options),
+            Report(rough, ", nearly equal panels taken for equal", (found.Report.Considered, found.Report.Feasible), bestW, Math.Max(bestW, boundW), effort),
+            effort.Spent);
     }
 
-    private static SearchReport Report(SearchProblem problem, string remark, double bestW, double boundW, double feasible)
+    /// <summary>The best of a small part of a pile.</summary>
+    private static IEnumerable<Candidate> Round(SearchProblem part, SearchOptions options, Effort effort) =>
+        Catalog(part, options, effort) is { Rows.Count: > 0 } catalog
+            ? new Proof(part, options, catalog, progress: null, effort.Share(ShareOfRound)).Run().Ranked
+            : [];
+
+    private static SearchReport Report(SearchProblem problem, string remark, (double Considered, double Feasible) wirings, double bestW, double boundW, Effort effort)
     {
         double gap = boundW <= bestW * (1 + Shortlist.Resolution) ? 0 : bestW > 0 ? (boundW / bestW) - 1 : 1;
         return new SearchReport(
             (problem.Family == WiringFamily.Strings ? "strings" : "strings of panels and side-by-side blocks") + remark,
-            WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length),
-            feasible,
+            Math.Max(wirings.Considered, wirings.Feasible),
+            wirings.Feasible,
             boundW,
             gap * 100,
-            gap == 0);
+            gap == 0)
+        {
+            StoppedEarly = gap > 0 && effort.IsCalledOff,
+        };
     }
 
     private static void Check(SearchProblem problem)

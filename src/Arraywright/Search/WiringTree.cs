@@ -11,9 +11,6 @@ namespace Arraywright.Search;
 /// </remarks>
 internal sealed class WiringTree
 {
-    /// <summary>What an exact circuit costs, in nodes: measured, so that a budget of nodes stands for a time.</summary>
-    private const int NodesPerCircuit = 40;
-
     /// <summary>Nodes granted beyond any budget while no wiring at all is found.</summary>
     private const int NodesForTheFirst = 100_000;
 
@@ -23,13 +20,13 @@ internal sealed class WiringTree
     private readonly PartBounds _bounds;
     private readonly ExactWorth _exact;
     private readonly Shortlist _shortlist;
-    private readonly long _budget;
-    private readonly CancellationToken _cancellation;
+    private readonly Effort _effort;
+    private readonly long _until;
     private readonly float[] _nothing;
     private readonly float[][] _sums;
     private readonly List<(double BoundW, int String)>[] _children;
-    private readonly float[][] _inputW;
-    private readonly double[] _beside;
+    private readonly InputsTogether _inputs;
+    private readonly AlikeInputs _alike;
     private readonly List<int>[] _chosen;
     private int[] _parts = [];
     private int _stringsChosen;
@@ -42,8 +39,8 @@ internal sealed class WiringTree
         PartBounds bounds,
         ExactWorth exact,
         Shortlist shortlist,
-        long budget,
-        CancellationToken cancellation)
+        Effort effort,
+        long budget)
     {
         _problem = problem;
         _catalog = catalog;
@@ -51,24 +48,20 @@ internal sealed class WiringTree
         _bounds = bounds;
         _exact = exact;
         _shortlist = shortlist;
-        _budget = budget;
-        _cancellation = cancellation;
+        _effort = effort;
+        _until = effort.Spent + budget;
         int panels = catalog.Pile.Panels[catalog.Pile.Whole];
         int columns = bounds.Covers.Max(cover => cover.Cells.Columns);
-        int lanes = bounds.Covers[0].Cells.Lanes;
         _nothing = new float[columns];
         _sums = [.. Enumerable.Range(0, panels + 1).Select(_ => new float[columns])];
         _children = [.. Enumerable.Range(0, panels + 1).Select(_ => new List<(double, int)>())];
-        _inputW = [.. strings.Select(_ => new float[lanes])];
-        _beside = new double[lanes];
+        _inputs = new InputsTogether(problem, bounds);
+        _alike = new AlikeInputs(problem);
         _chosen = [.. strings.Select(_ => new List<int>())];
     }
 
-    /// <summary>Partial wirings bounded.</summary>
-    public long Nodes { get; private set; }
-
     /// <summary>Whether the budget ended the walk.</summary>
-    public bool Stopped => _cancellation.IsCancellationRequested || Nodes >= _budget + (_shortlist.BestW > 0 ? 0 : NodesForTheFirst);
+    public bool Stopped => _effort.IsCalledOff || _effort.Spent >= _until + (_shortlist.BestW > 0 ? 0 : NodesForTheFirst);
 
     /// <summary>Highest bound among what the budget left unseen, W; 0 when nothing was left.</summary>
     public double UnseenW { get; private set; }
@@ -93,8 +86,7 @@ internal sealed class WiringTree
         _parts = split.Parts;
         for (int input = 0; input < _parts.Length; input++)
         {
-            int lanes = _inputW[input].Length;
-            _bounds.PartW[input].AsSpan(_parts[input] * lanes, lanes).CopyTo(_inputW[input]);
+            _inputs.Suppose(input, _parts[input]);
         }
 
         Enter(0, 0, split.BoundW);
@@ -115,19 +107,18 @@ internal sealed class WiringTree
         }
 
         _sums[depth].AsSpan().Clear();
-        Extend(input, _parts[input], depth, -1, 0);
-        int lanes = _inputW[input].Length;
-        _bounds.PartW[input].AsSpan(_parts[input] * lanes, lanes).CopyTo(_inputW[input]);
+        Extend(input, _parts[input], depth, -1, ChosenAmps.None);
+        _inputs.Suppose(input, _parts[input]);
     }
 
     /// <summary>Takes one more string for an input, in every way worth it, best bound first.</summary>
-    private void Extend(int input, int rest, int depth, int last, double iscA)
+    private void Extend(int input, int rest, int depth, int last, ChosenAmps amps)
     {
         List<(double BoundW, int String)> children = _children[depth];
         children.Clear();
         if (LeastComplexity(input, rest) < MostComplexity)
         {
-            Bound(input, rest, depth, last, iscA, children);
+            Bound(input, rest, depth, last, amps, children);
             children.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.String.CompareTo(b.String));
         }
 
@@ -151,11 +142,11 @@ internal sealed class WiringTree
             if (left > 0)
             {
                 Add(_sums[depth], cover.OfString(s), _sums[depth + 1]);
-                Extend(input, left, depth + 1, s, iscA + _strings[input].IscA[s]);
+                Extend(input, left, depth + 1, s, cover.Amps.With(amps, s));
             }
             else
             {
-                cover.Cells.Worth(_sums[depth].AsSpan(0, cover.Cells.Columns), cover.OfString(s), cover.Of(0), _inputW[input]);
+                cover.Cells.Worth(_sums[depth].AsSpan(0, cover.Cells.Columns), cover.OfString(s), cover.Of(0), _inputs.Of(input));
                 Enter(input + 1, depth + 1, boundW);
             }
 
@@ -164,13 +155,13 @@ internal sealed class WiringTree
         }
     }
 
-    private void Bound(int input, int rest, int depth, int last, double iscA, List<(double BoundW, int String)> children)
+    private void Bound(int input, int rest, int depth, int last, ChosenAmps amps, List<(double BoundW, int String)> children)
     {
         Pile pile = _catalog.Pile;
         CoverTable cover = _bounds.Covers[input];
         InputStrings strings = _strings[input];
-        double fixedW = Beside(input);
-        Span<float> mostW = stackalloc float[_beside.Length];
+        double fixedW = _inputs.Beside(input);
+        Span<float> mostW = stackalloc float[cover.Cells.Lanes];
         ReadOnlySpan<float> sum = _sums[depth].AsSpan(0, cover.Cells.Columns);
         int kind = pile.Lowest[rest];
         int from = last >= 0 && pile.Lowest[strings.Parts[last]] == kind ? last : 0;
@@ -180,12 +171,11 @@ internal sealed class WiringTree
             int left = rest - strings.Parts[s];
             if (s >= from
                 && pile.Within(pile.Packed[strings.Parts[s]], pile.Packed[rest])
-                && cover.Possible[left]
-                && iscA + strings.IscA[s] <= strings.Input.MaxIscSumA)
+                && cover.Amps.Fits(amps, s, left))
             {
-                Nodes++;
+                _effort.Spend(1);
                 cover.Cells.Worth(sum, cover.OfString(s), cover.Of(left), mostW);
-                double boundW = fixedW + Weighted(input, mostW);
+                double boundW = fixedW + _inputs.With(input, mostW);
                 if (boundW > floorW)
                 {
                     children.Add((boundW, s));
@@ -206,64 +196,6 @@ internal sealed class WiringTree
         return least;
     }
 
-    /// <summary>Notes what the other inputs of the same unit take in each moment, and returns the weighted sum of all that the input at hand does not touch.</summary>
-    private double Beside(int input)
-    {
-        int unit = _problem.Inputs[input].Unit;
-        double sum = 0;
-        for (int moment = 0; moment < _bounds.Shares.Length; moment++)
-        {
-            _beside[moment] = 0;
-            double apart = 0;
-            for (int other = 0; other < _parts.Length; other++)
-            {
-                int otherUnit = _problem.Inputs[other].Unit;
-                if (other != input && otherUnit >= 0 && otherUnit == unit)
-                {
-                    _beside[moment] += _inputW[other][moment];
-                }
-                else if (other != input && otherUnit < 0)
-                {
-                    apart += _inputW[other][moment];
-                }
-            }
-
-            sum += _bounds.Shares[moment] * (apart + OtherUnits(unit, moment));
-        }
-
-        return sum;
-    }
-
-    private double OtherUnits(int unit, int moment)
-    {
-        double sum = 0;
-        for (int otherUnit = 0; otherUnit < _problem.UnitMaxW.Length; otherUnit++)
-        {
-            double togetherW = 0;
-            for (int other = 0; other < _parts.Length && otherUnit != unit; other++)
-            {
-                togetherW += _problem.Inputs[other].Unit == otherUnit ? _inputW[other][moment] : 0;
-            }
-
-            sum += Math.Min(togetherW, _problem.UnitMaxW[otherUnit]);
-        }
-
-        return sum;
-    }
-
-    private double Weighted(int input, ReadOnlySpan<float> mostW)
-    {
-        double unitW = _bounds.UnitMaxW(input);
-        ReadOnlySpan<double> shares = _bounds.Shares;
-        double sum = 0;
-        for (int moment = 0; moment < shares.Length; moment++)
-        {
-            sum += shares[moment] * Math.Min(mostW[moment] + _beside[moment], unitW);
-        }
-
-        return sum;
-    }
-
     private static void Add(ReadOnlySpan<float> a, ReadOnlySpan<float> b, Span<float> sum)
     {
         for (int i = 0; i < b.Length; i++)
@@ -282,9 +214,13 @@ internal sealed class WiringTree
         }
 
         ImmutableArray<Wiring?> wirings = [.. _strings.Select((strings, input) => WiringOf(strings, _chosen[input]))];
-        if (_problem.Accept is { } accept && !accept(wirings))
+        if (_problem.Accept is { } accept)
         {
-            return;
+            _effort.Spend(Effort.Verdict);
+            if (!accept(wirings))
+            {
+                return;
+            }
         }
 
         double[][] known = [.. _strings.Select((strings, input) => _exact.Of(strings, [.. _chosen[input]]))];
@@ -294,7 +230,7 @@ internal sealed class WiringTree
         for (int moment = 0; moment < _bounds.Shares.Length; moment++)
         {
             double share = _bounds.Shares[moment];
-            boundW -= share * ExactWorth.TogetherW(_problem, input => _inputW[input][moment]);
+            boundW -= share * ExactWorth.TogetherW(_problem, input => _inputs.Of(input)[moment]);
             exactW += share * ExactWorth.TogetherW(_problem, input => Known(known, wirings, circuits, input, moment));
             if (exactW + boundW <= giveUpW)
             {
@@ -312,7 +248,7 @@ internal sealed class WiringTree
     {
         if (double.IsNaN(known[input][moment]))
         {
-            Nodes += NodesPerCircuit;
+            _effort.Spend(Effort.Circuit);
             known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment, ref circuits[input]) : 0;
         }
 
@@ -330,8 +266,7 @@ internal sealed class WiringTree
             }
         }
 
-        string key = string.Join(';', _strings.Select((strings, input) => string.Join(',', _chosen[input])));
-        _shortlist.Add(key, new Candidate(wirings, exactW, complexity - _stringsChosen, _stringsChosen, highestV));
+        _shortlist.Add(_alike.Key(wirings), new Candidate(wirings, exactW, complexity - _stringsChosen, _stringsChosen, highestV));
         if (EnoughW is not null)
         {
             MostComplexity = complexity;

@@ -16,7 +16,7 @@ public sealed class WiringCountTests
     public void Different_panels_on_one_input_count_as_Bell_numbers(int panels, double expected)
     {
         // Partial partitions of a set of n are the partitions of a set of n + 1: Bell numbers, OEIS A000110.
-        Assert.Equal(expected, WiringCount.Family([.. Enumerable.Repeat(1, panels)], WiringFamily.Strings, 1));
+        Assert.Equal(expected, WiringCount.Family([.. Enumerable.Repeat(1, panels)], WiringFamily.Strings, 1, new Effort(long.MaxValue, CancellationToken.None)));
     }
 
     [Theory]
@@ -29,7 +29,7 @@ public sealed class WiringCountTests
     public void Equal_panels_on_one_input_count_as_sums_of_partition_numbers(int panels, double expected)
     {
         // 1 + p(1) + … + p(n), OEIS A000070.
-        Assert.Equal(expected, WiringCount.Family([panels], WiringFamily.Strings, 1));
+        Assert.Equal(expected, WiringCount.Family([panels], WiringFamily.Strings, 1, new Effort(long.MaxValue, CancellationToken.None)));
     }
 
     [Theory]
@@ -40,20 +40,20 @@ public sealed class WiringCountTests
     {
         // By hand: sum over panels used k of C(n, k) times the sum over strings j of S(k, j)·2^j, S the Stirling numbers of the second kind.
         // n = 3: 1 + 3·2 + 3·(2 + 4) + (2 + 3·4 + 8) = 47.
-        Assert.Equal(expected, WiringCount.Family([.. Enumerable.Repeat(1, panels)], WiringFamily.Strings, 2));
+        Assert.Equal(expected, WiringCount.Family([.. Enumerable.Repeat(1, panels)], WiringFamily.Strings, 2, new Effort(long.MaxValue, CancellationToken.None)));
     }
 
     [Fact]
     public void Two_pairs_of_equal_panels_count_as_bipartite_partitions()
     {
         // Sum of the bipartite partition numbers p(i, j), i, j ≤ 2 (OEIS A054225): 1 + 2·1 + 2·2 + 2 + 2·4 + 9.
-        Assert.Equal(26, WiringCount.Family([2, 2], WiringFamily.Strings, 1));
+        Assert.Equal(26, WiringCount.Family([2, 2], WiringFamily.Strings, 1, new Effort(long.MaxValue, CancellationToken.None)));
     }
 
     [Fact]
     public void Three_panels_make_three_more_wirings_with_blocks()
     {
         // By hand: beside the 15 of strings only, a panel in series with the other two side by side, 3 ways.
-        Assert.Equal(18, WiringCount.Family([1, 1, 1], WiringFamily.StringsOfBlocks, 1));
+        Assert.Equal(18, WiringCount.Family([1, 1, 1], WiringFamily.StringsOfBlocks, 1, new Effort(long.MaxValue, CancellationToken.None)));
     }
 }

@@ -65,6 +65,43 @@ public sealed class WiringSearchProperties
     [Fact]
     public void Blocks_get_the_best_of_every_wiring() => AgreesWithEveryWiring(Problem(4, 1, 1, WiringFamily.StringsOfBlocks), 100);
 
+    /// <summary>Label amps drawn, amps beside a string and label watts of a unit are held by the bounds, and a last word has nothing left to refuse.</summary>
+    [Fact]
+    public void What_the_rules_refuse_is_never_walked_into() => Gen.Select(Problem(4, 1, 2, WiringFamily.Strings), Gen.Double[3, 25], Gen.Double[3, 25], Gen.Double[200, 900]).Sample(
+        (problem, besideA, impA, unitW) =>
+        {
+            double IscA(Wiring part) => part.Panels.Max(name => problem.Stocks.Single(stock => stock.Name == name).LabelIscA);
+            double ImpA(Wiring part) => part.Panels.Min(name => problem.Stocks.Single(stock => stock.Name == name).LabelImpA);
+            double LabelW(Wiring? wiring) => wiring?.Panels.Sum(name => problem.Stocks.Single(stock => stock.Name == name).LabelPowerW) ?? 0;
+
+            // A string bears less beside it the more panels it has.
+            double BesideA(Wiring part) => part.Panels.Count() == 3 ? -1 : besideA / part.Panels.Count();
+            bool Fits(ImmutableArray<Wiring?> wirings) =>
+                wirings.All(wiring => wiring is null || (wiring.Strings.Sum(ImpA) <= impA && wiring.Strings.All(part => wiring.Strings.Sum(IscA) - IscA(part) <= BesideA(part))))
+                && (problem.UnitMaxW.IsEmpty || wirings.Sum(LabelW) <= unitW);
+            int refused = 0;
+            SearchOutcome outcome = WiringSearch.Run(
+                problem with
+                {
+                    Inputs = [.. problem.Inputs.Select(input => input with { MaxImpSumA = impA })],
+                    UnitMaxLabelPowerW = problem.UnitMaxW.IsEmpty ? [] : [unitW],
+                    MaxBesideA = BesideA,
+                    Accept = wirings =>
+                    {
+                        refused += Fits(wirings) ? 0 : 1;
+                        return true;
+                    },
+                },
+                SearchOptions.Default);
+
+            double bestW = EveryWiring.Judged(problem).Where(wiring => Fits(wiring.Wirings)).Max(wiring => wiring.ObjectiveW);
+            Assert.Equal(0, refused);
+            Assert.True(outcome.Report.Proved);
+            Assert.InRange(outcome.Best.Select(candidate => candidate.ObjectiveW).DefaultIfEmpty(0).Max(), bestW * (1 - 2e-6), bestW * (1 + 1e-8));
+        },
+        iter: 100,
+        threads: 1);
+
     private static void AgreesWithEveryWiring(Gen<SearchProblem> problems, int times) => problems.Sample(
         problem =>
         {

@@ -95,6 +95,48 @@ public sealed class WiringSearchTests
         Assert.True(double.IsFinite(outcome.Report.BoundW));
     }
 
+    [Fact]
+    public void A_search_called_off_on_its_way_keeps_the_best_so_far_with_an_honest_gap()
+    {
+        SearchProblem problem = Problem(Mixed(9), OpenInput);
+        SearchOutcome whole = WiringSearch.Run(problem, SearchOptions.Default);
+        using CancellationTokenSource called = new();
+        problem = problem with
+        {
+            Accept = _ =>
+            {
+                called.Cancel();
+                return true;
+            },
+        };
+        SearchOutcome outcome = WiringSearch.Run(problem, SearchOptions.Default with { MostTableNodes = long.MaxValue }, progress: null, called.Token);
+
+        double bestW = outcome.Best.Max(candidate => candidate.ObjectiveW);
+        Assert.True(outcome.Report.StoppedEarly);
+        Assert.False(outcome.Report.Proved);
+        Assert.True(outcome.Report.BoundW >= whole.Best.Max(candidate => candidate.ObjectiveW));
+        Assert.Equal(((outcome.Report.BoundW / bestW) - 1) * 100, outcome.Report.GapPercent, 1e-9);
+        Assert.False(whole.Report.StoppedEarly);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Designs_that_differ_by_exchanging_equal_inputs_are_one(bool ownUnits)
+    {
+        SearchProblem problem = Problem(Mixed(6), OpenInput with { MaxVoltageV = 50 }) with
+        {
+            Inputs = [.. Enumerable.Range(0, 3).Select(i => OpenInput with { Name = $"in{i}", MaxVoltageV = 50, Unit = ownUnits ? i : -1 })],
+            UnitMaxW = ownUnits ? [300, 300, 300] : [],
+        };
+        SearchOutcome outcome = WiringSearch.Run(problem, SearchOptions.Default);
+
+        string[] unordered = [.. outcome.Best.Select(candidate => string.Join('/', candidate.Wirings.Select(wiring => wiring is null ? "" : WiringText.Print(wiring)).Order(StringComparer.Ordinal)))];
+        Assert.True(unordered.Length > 1);
+        Assert.Equal(unordered.Length, unordered.Distinct().Count());
+        Assert.True(outcome.Report.Proved);
+    }
+
     [Theory]
     [InlineData(WiringFamily.Strings)]
     [InlineData(WiringFamily.StringsOfBlocks)]

@@ -1,3 +1,5 @@
+using Arraywright.Gear;
+
 namespace Arraywright.Limits.Rules;
 
 /// <summary>What the other strings drive into a string that fails short, against the panels' largest series fuse; and when string fuses become compulsory.</summary>
@@ -32,6 +34,34 @@ internal sealed class BackFeedRule : IRule
         };
     }
 
+    /// <summary>Most label amps that the other strings may offer together before this one is stopped, or asked about where nothing worse than <see cref="Level.Go"/> will do, A.</summary>
+    /// <param name="alone">The string by itself.</param>
+    /// <param name="worst">The worst that may be said.</param>
+    /// <returns>Infinite where a fuse settles it; negative where its own blocks are too strong already.</returns>
+    public static double MostBesideA(RuleContext alone, Level worst)
+    {
+        BackFeed[] all = [.. BackFeed.Into(alone)];
+        bool fuseFits = FuseA(alone, 0, all) is not null;
+        double mostA = double.PositiveInfinity;
+        foreach (BackFeed feed in all)
+        {
+            double? ratingA = RatingA(alone, feed);
+            if (!fuseFits || (ratingA is null && worst == Level.Go))
+            {
+                double besideA = ((ratingA ?? StrongA(alone.Panel(feed.Panel))) / StrongSunCurrentRule.Factor) - feed.SameBlockA;
+
+                // By itself a string needs no fuse for what no label forbids: that is only asked about.
+                mostA = Math.Min(mostA, ratingA is null && worst > Level.Go ? Math.Max(besideA, 0) : besideA);
+            }
+        }
+
+        return mostA;
+    }
+
+    /// <summary>The most that this gives for any string that holds a panel, A: where its label gives a figure, a fuse may settle it.</summary>
+    public static double MostBesideA(Panel panel, Level worst) =>
+        panel.MaxSeriesFuseA is null && worst == Level.Go ? StrongA(panel) / StrongSunCurrentRule.Factor : double.PositiveInfinity;
+
     private Finding Figure(RuleContext context, BackFeed worst)
     {
         double? ratingA = RatingA(context, worst);
@@ -57,9 +87,10 @@ internal sealed class BackFeedRule : IRule
         all.Where(feed => RatingA(context, feed) is > 0).MaxBy(feed => feed.ReverseA / RatingA(context, feed)!.Value)
         ?? all.MaxBy(feed => feed.ReverseA)!;
 
-    /// <summary>More than a second string like its own could send: 1.25 × 1.25 × its own current, which any panel fit for a string fuse bears (NEC 690.9(B), 156 %).</summary>
-    private static bool IsStrong(RuleContext context, BackFeed feed) =>
-        Figures.Over(feed.ReverseA, 1.25 * StrongSunCurrentRule.Factor * context.Panel(feed.Panel).ShortCircuitA);
+    private static bool IsStrong(RuleContext context, BackFeed feed) => Figures.Over(feed.ReverseA, StrongA(context.Panel(feed.Panel)));
+
+    /// <summary>What a second string like its own could send: 1.25 × 1.25 × its own current, which any panel fit for a string fuse bears (NEC 690.9(B), 156 %).</summary>
+    private static double StrongA(Panel panel) => 1.25 * StrongSunCurrentRule.Factor * panel.ShortCircuitA;
 
     /// <summary>What its panels bear is lessened by what a block adds inside the string, where the string's fuse does not help (IEC 62548, a fuse for a group).</summary>
     private static double? FuseA(RuleContext context, int index, BackFeed[] all)

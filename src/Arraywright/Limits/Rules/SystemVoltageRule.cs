@@ -1,4 +1,5 @@
 using Arraywright.Electrical;
+using Arraywright.Gear;
 
 namespace Arraywright.Limits.Rules;
 
@@ -24,26 +25,40 @@ internal sealed class SystemVoltageRule : IRule
             .First();
     }
 
+    /// <summary>What this rule says of a string.</summary>
+    public static Level LevelOf(Wiring part, RuleContext context) => LevelAt(ColdVoltage.Of(part, context), LimitV(part, context), Silent(part, context));
+
+    /// <summary>Cold volts above which a panel is never let go, V; infinite where no worse than <see cref="Level.Ask"/> is said of it.</summary>
+    public static double MostV(Panel panel, Level worst) => panel.MaxSystemVoltageV ?? (worst == Level.Go ? ExtraLowV : double.PositiveInfinity);
+
+    private static Level LevelAt(double coldV, double? limitV, string? silent) =>
+        limitV is not null && Figures.Over(coldV, limitV.Value) ? Level.Stop
+        : silent is not null && Figures.Over(coldV, ExtraLowV) ? Level.Ask
+        : Level.Go;
+
+    private static double? LimitV(Wiring part, RuleContext context) => part.Panels.Min(name => context.Panel(name).MaxSystemVoltageV);
+
+    private static string? Silent(Wiring part, RuleContext context) => part.Panels.FirstOrDefault(name => context.Panel(name).MaxSystemVoltageV is null);
+
     private Finding JudgeString(Wiring part, RuleContext context)
     {
         double coldV = ColdVoltage.Of(part, context);
-        double? limitV = part.Panels.Min(name => context.Panel(name).MaxSystemVoltageV);
-        string? silent = part.Panels.FirstOrDefault(name => context.Panel(name).MaxSystemVoltageV is null);
-        bool over = limitV is not null && Figures.Over(coldV, limitV.Value);
-        bool ask = silent is not null && Figures.Over(coldV, ExtraLowV);
+        double? limitV = LimitV(part, context);
+        string? silent = Silent(part, context);
+        Level level = LevelAt(coldV, limitV, silent);
         string found = limitV is null ? Figures.Result(coldV, ExtraLowV, "V") : Figures.Result(coldV, limitV.Value, "V");
         return new Finding(
             Card.Name,
             "Cold open-circuit voltage against the panels' highest system voltage",
-            over ? Level.Stop : ask ? Level.Ask : Level.Go,
+            level,
             coldV,
             limitV,
             "V",
             limitV is null ? $"{found}, no label figure" : $"{found}, label allows {Figures.Label(limitV.Value, "V")}",
             Card.Source,
-            over ? "Over what a panel's insulation is made for. Put fewer panels in series."
+            level == Level.Stop ? "Over what a panel's insulation is made for. Put fewer panels in series."
             : silent is null ? null
-            : ask ? $"The label of {silent} gives no system voltage, and this is above 120 V: find its datasheet first."
+            : level == Level.Ask ? $"The label of {silent} gives no system voltage, and this is above 120 V: find its datasheet first."
             : $"The label of {silent} gives no system voltage; up to 120 V no panel minds.");
     }
 }
