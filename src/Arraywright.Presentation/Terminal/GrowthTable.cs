@@ -1,3 +1,4 @@
+using Arraywright.Gear;
 using Arraywright.Growing;
 using Arraywright.Limits;
 
@@ -92,12 +93,15 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
                 : "Not one more is worth it: none adds anything, as far as it may be connected without asking.";
         }
 
-        string enough = $"{worth.More} more {(worth.More == 1 ? "is" : "are")} worth it: {Each(worth.FirstKWh)}{(worth.More == 1 ? "" : " at first")}.";
+        double eachKWh = (curve.Points[worth.More].DeliveredKWh - curve.Points[0].DeliveredKWh) / worth.More;
+        string enough = worth.More == 1
+            ? $"1 more is worth it: it adds {Figures.Energy(eachKWh)} a year."
+            : $"{worth.More} more are worth it: they add {Figures.Energy(eachKWh)} a year each, taken together.";
         return worth switch
         {
             _ when worth.More == curve.Points.Length - 1 => $"{enough} No end of it was reached: look further with --most.",
             { NextMore: null } => $"{enough} After that none adds anything, as far as it may be connected without asking.",
-            _ => $"{enough} After that each adds {Figures.Energy(worth.NextKWh)}, {(worth.NextKWh < result.Options.WorthShare * worth.FirstKWh ? $"less than {share} of what the first added" : "next to nothing for such a panel")}.",
+            _ => $"{enough} After that each adds {Figures.Energy(worth.NextKWh)}, {(worth.NextKWh < result.Options.WorthShare * worth.FirstKWh ? $"less than {share} of the {Figures.Energy(worth.FirstKWh)} of the first" : "next to nothing for such a panel")}.",
         };
     }
 
@@ -107,7 +111,8 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
     {
         if (curve.IsInDoubt)
         {
-            yield return $"Its label looks odd and must be read again before any is bought or connected: {result.Plan.CandidateDoubts.Concat(result.Plan.Doubts).First().Message}";
+            LabelDoubt doubt = result.Plan.CandidateDoubts.FirstOrDefault(doubt => doubt.Panel == curve.Kind.Panel.Name) ?? result.Plan.Doubts[0];
+            yield return $"The label of {doubt.Panel} looks odd and must be read again before anything is bought or connected. {doubt.Message}";
         }
 
         GrowthPoint worth = curve.Points[curve.Worth.More];

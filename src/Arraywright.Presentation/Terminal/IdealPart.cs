@@ -33,7 +33,7 @@ internal static class IdealPart
     private static void WriteWindows(TextWriter writer, IdealLabel[] labels, TerminalStyle style)
     {
         TextTable table = new(true, true, true, true, true, true, false);
-        table.Add(["in series", "strings", "Voc", "Vmp", "Isc", "watts each", ""]);
+        table.Add(["in a string", "strings", "Voc, V", "Vmp, V", "Isc, A", "watts of one", ""]);
         foreach (IdealLabel label in labels)
         {
             // Rounded inwards: a label at the figure shown is inside the window.
@@ -41,9 +41,9 @@ internal static class IdealPart
             [
                 $"{label.InString}",
                 $"{label.Strings}",
-                label.LeastOpenCircuitV > label.LeastMaximumPowerV ? $"{Up(label.LeastOpenCircuitV, 1)} to {Down(label.MostOpenCircuitV, 1)} V" : $"up to {Down(label.MostOpenCircuitV, 1)} V",
-                label.LeastMaximumPowerV > 0 ? $"{Up(label.LeastMaximumPowerV, 1)} to {Down(label.MostMaximumPowerV, 1)} V" : $"up to {Down(label.MostMaximumPowerV, 1)} V",
-                label.MostShortCircuitA is { } mostA ? $"up to {Down(mostA, 2)} A" : "ask",
+                label.LeastOpenCircuitV > label.LeastMaximumPowerV ? $"{Up(label.LeastOpenCircuitV, 1)} to {Down(label.MostOpenCircuitV, 1)}" : $"up to {Down(label.MostOpenCircuitV, 1)}",
+                label.LeastMaximumPowerV > 0 ? $"{Up(label.LeastMaximumPowerV, 1)} to {Down(label.MostMaximumPowerV, 1)}" : $"up to {Down(label.MostMaximumPowerV, 1)}",
+                label.MostShortCircuitA is { } mostA ? $"up to {Down(mostA, 2)}" : "ask",
                 Watts(label),
                 "",
             ]);
@@ -54,9 +54,9 @@ internal static class IdealPart
 
     private static string Watts(IdealLabel label) => (label.LeastPowerW, label.MostPowerW) switch
     {
-        ({ } least, { } most) => $"{Up(least, 0)} to {Down(most, 0)} W",
-        ({ } least, null) => $"from {Up(least, 0)} W",
-        (null, { } most) => $"up to {Down(most, 0)} W",
+        ({ } least, { } most) => $"{Up(least, 0)} to {Down(most, 0)}",
+        ({ } least, null) => $"from {Up(least, 0)}",
+        (null, { } most) => $"up to {Down(most, 0)}",
         _ => "any",
     };
 

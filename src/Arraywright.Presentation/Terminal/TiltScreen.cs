@@ -52,8 +52,8 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
 
     private void WriteSpans(TiltResult result)
     {
-        TextTable table = new(false, true, false, true, true, true, false);
-        table.Add(["for", "tilt", "facing", "kWh", "planned", "less", "only tilt*"]);
+        TextTable table = new(false, true, true, true, true, true, true);
+        table.Add(["for", "tilt", "facing", "kWh", "as planned", "less", "tilt alone*"]);
         foreach (BestFacing span in result.Spans)
         {
             table.Add(
@@ -62,17 +62,17 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
                     [
                         span.Span,
                         Degrees(best.TiltDeg),
-                        Direction(best.AzimuthDeg),
+                        Degrees(best.AzimuthDeg),
                         Figures.Number(best.DeliveredKWh, 1),
                         Figures.Number(span.Own.DeliveredKWh, 1),
                         Figures.Percent(100 * span.LossShare),
                         span.BestTilt is { } alone ? $"{Degrees(alone.TiltDeg)}" : "–",
                     ]
                     : [span.Span, "any", "–", Figures.Number(span.Own.DeliveredKWh, 1), Figures.Number(span.Own.DeliveredKWh, 1), "–", "–"],
-                style.Strong);
+                text => style.Strong(text));
         }
 
-        table.Write(writer, 2, style.Width, wrapped: 6);
+        table.Write(writer, 2, style.Width, wrapped: 0);
         TextFlow.Write(writer, "  ", "* the best tilt where the direction has to stay as planned.", style.Width);
         if (!result.Fixed.IsEmpty)
         {
