@@ -33,8 +33,7 @@ public static class Planner
         SearchSetup setup = new(setting.Physics, setting.Ranking, setting.Judge);
         SearchProblem within = setup.Problem(Level.Go);
         SearchProblem beyond = setup.Problem(Level.Ask);
-        SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
-        SearchOutcome? ask = SearchSetup.LimitsBind(within, beyond) || go.Best.IsEmpty ? WiringSearch.Run(beyond, SearchOptions.Default, progress, cancellation) : null;
+        (SearchOutcome go, SearchOutcome? ask) = Search(within, beyond, progress, cancellation);
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
         ImmutableArray<Candidate> askBest = ask is null ? [] : [.. ask.Best.Take(go.Best.IsEmpty ? Shown : 1)];
         Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. go.Best.Take(Shown)], roomier is null ? askBest : askBest.Add(roomier));
@@ -66,6 +65,20 @@ public static class Planner
             .. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Candidate.Wirings, setting.Ranking.Worth(pick.Candidate.ObjectiveW), index + 1, pick.ChosenFor)),
         ];
         return setting.Result(designs, go.Best.IsEmpty && ask is not null ? ask.Report : resolved.Report(go.Report));
+    }
+
+    /// <summary>Searches within everything stated, and, where that leaves something out, within the volts alone: side by side, as neither needs the other.</summary>
+    private static (SearchOutcome Go, SearchOutcome? Ask) Search(SearchProblem within, SearchProblem beyond, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        bool isBound = SearchSetup.LimitsBind(within, beyond);
+        Task<SearchOutcome>? asking = isBound && !OperatingSystem.IsBrowser()
+            ? Task.Run(() => WiringSearch.Run(beyond, SearchOptions.Default, progress: null, cancellation), CancellationToken.None)
+            : null;
+        SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
+        SearchOutcome? ask = asking is not null ? asking.GetAwaiter().GetResult()
+            : isBound || go.Best.IsEmpty ? WiringSearch.Run(beyond, SearchOptions.Default, progress, cancellation)
+            : null;
+        return (go, ask);
     }
 
     /// <summary>Judges the wiring that the plan states.</summary>

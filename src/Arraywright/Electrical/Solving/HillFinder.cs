@@ -253,8 +253,8 @@ internal sealed class HillFinder
     /// <summary>Newton's step on dP/dV = 0 from a solved point; the middle of the bracket where the step leaves it.</summary>
     private double NewtonV(Snapshot point, double lowV, double highV)
     {
-        SlopeBounds.Range exact = _bounds.At(point);
-        double v = point.VoltageV - (point.PowerSlopeA / ((-2 * exact.SlopeLow) + (point.VoltageV * exact.CurvatureLow)));
+        (double slopeS, double curvature) = _bounds.At(point);
+        double v = point.VoltageV - (point.PowerSlopeA / ((-2 * slopeS) + (point.VoltageV * curvature)));
         return v > lowV && v < highV ? v : 0.5 * (lowV + highV);
     }
 }

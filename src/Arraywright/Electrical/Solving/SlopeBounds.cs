@@ -13,31 +13,78 @@ internal sealed class SlopeBounds
 
     private readonly Network _network;
     private readonly Range[] _ranges;
+    private readonly double[] _slope;
+    private readonly double[] _curvature;
 
     public SlopeBounds(Network network)
     {
         _network = network;
         _ranges = new Range[network.Layout.Parent.Length];
+        _slope = new double[_ranges.Length];
+        _curvature = new double[_ranges.Length];
     }
 
     /// <summary>Least and greatest slope −dI/dV (S) and curvature d²I/dV² (A/V²).</summary>
     public record struct Range(double SlopeLow, double SlopeHigh, double CurvatureLow, double CurvatureHigh);
 
-    /// <summary>Slope and curvature at one solved point.</summary>
-    public Range At(Snapshot point) => Fold(point, point, 0);
+    /// <summary>Slope −dI/dV, S, and curvature d²I/dV², A/V², at one solved point.</summary>
+    public (double SlopeS, double Curvature) At(Snapshot point)
+    {
+        Layout layout = _network.Layout;
+        Array.Clear(_slope);
+        Array.Clear(_curvature);
+        for (int leaf = 0; leaf < _network.Leaves.Count; leaf++)
+        {
+            double stretch = point.Stretch[leaf];
+            double curvature = (point.BypassSlopeS[leaf] * _network.Leaves.PerBypassV[leaf]) - (point.CellCurvature[leaf] / (stretch * stretch * stretch));
+            AddAt(layout.LeafParent[leaf], point.CellSlopeS[leaf] + point.BypassSlopeS[leaf], curvature, layout.LeafCount[leaf]);
+        }
+
+        int last = _slope.Length - 1;
+        for (int node = 0; node <= last; node++)
+        {
+            // Resistance is added to V(I), whose slope is 1/s and whose curvature is k/s³.
+            if (layout.IsSeries[node] || layout.Ohm[node] != 0)
+            {
+                (double ohm, double bend) = layout.IsSeries[node] ? (_slope[node], _curvature[node]) : (1 / _slope[node], _curvature[node] / Cube(_slope[node]));
+                ohm += layout.Ohm[node];
+                (_slope[node], _curvature[node]) = (1 / ohm, bend / Cube(ohm));
+            }
+
+            if (node < last)
+            {
+                AddAt(layout.Parent[node], _slope[node], _curvature[node], layout.Count[node]);
+            }
+        }
+
+        return (_slope[last], _curvature[last]);
+    }
+
+    private void AddAt(int parent, double slopeS, double curvature, double count)
+    {
+        if (_network.Layout.IsSeries[parent])
+        {
+            double ohm = 1 / slopeS;
+            _slope[parent] += count * ohm;
+            _curvature[parent] += count * curvature * ohm * ohm * ohm;
+        }
+        else
+        {
+            _slope[parent] += count * slopeS;
+            _curvature[parent] += count * curvature;
+        }
+    }
 
     /// <summary>Bounds over the interval between two solved points.</summary>
     /// <param name="left">The point with the lower terminal voltage.</param>
     /// <param name="right">The point with the higher.</param>
-    public Range Between(Snapshot left, Snapshot right) => Fold(left, right, Slack);
-
-    private Range Fold(Snapshot left, Snapshot right, double slack)
+    public Range Between(Snapshot left, Snapshot right)
     {
         Layout layout = _network.Layout;
         Array.Clear(_ranges);
         for (int leaf = 0; leaf < _network.Leaves.Count; leaf++)
         {
-            Add(layout.LeafParent[leaf], OfLeaf(leaf, left, right, slack), layout.LeafCount[leaf]);
+            Add(layout.LeafParent[leaf], OfLeaf(leaf, left, right), layout.LeafCount[leaf]);
         }
 
         int last = _ranges.Length - 1;
@@ -50,11 +97,11 @@ internal sealed class SlopeBounds
         return Finished(_ranges[last], layout.IsSeries[last], layout.Ohm[last]);
     }
 
-    private Range OfLeaf(int leaf, Snapshot left, Snapshot right, double slack)
+    private Range OfLeaf(int leaf, Snapshot left, Snapshot right)
     {
         double perAb = _network.Leaves.PerBypassV[leaf];
-        double less = 1 - slack;
-        double more = 1 + slack;
+        const double less = 1 - Slack;
+        const double more = 1 + Slack;
         return new Range(
             (left.CellSlopeS[leaf] + right.BypassSlopeS[leaf]) * less,
             (right.CellSlopeS[leaf] + left.BypassSlopeS[leaf]) * more,
