@@ -84,8 +84,9 @@ internal sealed class Proof
     public double BoundW(double floorW)
     {
         VoltageCells[] cells = FirstCells();
+        long before = _effort.Spent;
         PartBounds bounds = BoundsOver(cells, before: null);
-        if (bounds.HighestW > floorW)
+        if (bounds.HighestW > floorW && _effort.Left > _effort.Spent - before)
         {
             // Once finer is enough: what is left comes from taking unlike panels for alike.
             bool[][] keep = bounds.CellsAbove(floorW);
