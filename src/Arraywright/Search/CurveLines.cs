@@ -8,7 +8,7 @@ internal sealed class CurveLines
     private const int LowCurrents = 8;
 
     /// <summary>One line, in nodes: measured.</summary>
-    private const int NodesPerLine = 100;
+    private const int NodesPerLine = 60;
     private static readonly double[] FeedBack = [-1, -0.5, -0.25, -0.12, -0.06, -0.03, -0.015, -0.007, -0.003];
 
     private readonly double[][][] _linesV;

@@ -84,8 +84,9 @@ internal sealed class Proof
     public double BoundW(double floorW)
     {
         VoltageCells[] cells = FirstCells();
+        long before = _effort.Spent;
         PartBounds bounds = BoundsOver(cells, before: null);
-        if (bounds.HighestW > floorW)
+        if (bounds.HighestW > floorW && _effort.Left > _effort.Spent - before)
         {
             // Once finer is enough: what is left comes from taking unlike panels for alike.
             bool[][] keep = bounds.CellsAbove(floorW);
@@ -109,7 +110,8 @@ internal sealed class Proof
                 break;
             }
 
-            foreach (Split split in SplitList.Between(bounds, _catalog.Pile, aboveW, upToW, _effort))
+            (List<Split> splits, bool cut) = SplitList.Between(bounds, _catalog.Pile, aboveW, upToW, _effort);
+            foreach (Split split in splits)
             {
                 if (split.BoundW <= _shortlist.FloorW)
                 {
@@ -119,14 +121,20 @@ internal sealed class Proof
                 tree.Walk(split);
             }
 
+            if (cut)
+            {
+                // Those not listed are bounded as their band is.
+                return Math.Min(upToW, bounds.HighestW);
+            }
+
             upToW = aboveW;
             if (tree.Stopped)
             {
-                break;
+                return Math.Max(tree.UnseenW, upToW);
             }
         }
 
-        return Math.Max(tree.UnseenW, tree.Stopped ? upToW : 0);
+        return tree.UnseenW;
     }
 
     /// <summary>Looks for the simplest wiring that ties with the best.</summary>
@@ -138,7 +146,7 @@ internal sealed class Proof
             EnoughW = enoughW,
             MostComplexity = _shortlist.Ranked().Where(candidate => candidate.ObjectiveW >= enoughW).Select(candidate => candidate.Complexity).DefaultIfEmpty(0).Min(),
         };
-        foreach (Split split in SplitList.Between(bounds, _catalog.Pile, enoughW, double.PositiveInfinity, _effort))
+        foreach (Split split in SplitList.Between(bounds, _catalog.Pile, enoughW, double.PositiveInfinity, _effort).Found)
         {
             tree.Walk(split);
         }

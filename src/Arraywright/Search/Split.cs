@@ -8,6 +8,12 @@ internal sealed record Split(int[] Parts, double BoundW);
 /// <summary>Lists the ways to share out the pile whose bound lies within a band.</summary>
 internal sealed class SplitList
 {
+    /// <summary>Sharings-out listed at once.</summary>
+    private const int Most = 20_000;
+
+    /// <summary>Looked at beyond the budget for a first one.</summary>
+    private const int MostOverdue = 200_000;
+
     private readonly PartBounds _bounds;
     private readonly Pile _pile;
     private readonly AlikeInputs _alike;
@@ -16,6 +22,8 @@ internal sealed class SplitList
     private readonly double _upToW;
     private readonly int[] _parts;
     private readonly List<Split> _found = [];
+    private int _overdue;
+    private bool _cut;
 
     private SplitList(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
@@ -29,12 +37,13 @@ internal sealed class SplitList
     }
 
     /// <summary>The sharings-out with a bound above one figure and not above another, best first.</summary>
-    public static List<Split> Between(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
+    /// <returns>Them, and whether they were too many to list all.</returns>
+    public static (List<Split> Found, bool Cut) Between(PartBounds bounds, Pile pile, double aboveW, double upToW, Effort effort)
     {
         var list = new SplitList(bounds, pile, aboveW, upToW, effort);
         list.Share(0, pile.Whole, 0);
         list._found.Sort((a, b) => b.BoundW != a.BoundW ? b.BoundW.CompareTo(a.BoundW) : a.Parts.AsSpan().SequenceCompareTo(b.Parts));
-        return list._found;
+        return (list._found, list._cut);
     }
 
     private void Share(int input, int left, double soFarW)
@@ -44,7 +53,8 @@ internal sealed class SplitList
             double boundW = _bounds.Of(_parts);
             if (boundW > _aboveW && boundW <= _upToW)
             {
-                _found.Add(new Split([.. _parts], boundW));
+                _cut = _found.Count == Most;
+                _found.AddRange(_cut ? [] : [new Split([.. _parts], boundW)]);
             }
 
             return;
@@ -62,12 +72,13 @@ internal sealed class SplitList
                 // Of two orders of twins one is enough.
                 _parts[input] = part;
                 _effort.SpendOrGiveUp(1);
+                _cut |= _effort.Left == 0 && (_found.Count > 0 || ++_overdue > MostOverdue);
                 if (_bounds.FitsUnit(_parts, input))
                 {
                     Share(input + 1, left - part, soFarW + hereW);
                 }
             }
         }
-        while (taken.Next());
+        while (!_cut && taken.Next());
     }
 }

@@ -9,7 +9,7 @@ internal static class StringTables
     private const double Slack = 3e-6;
 
     /// <summary>What the line of one string in one moment takes, in nodes: measured.</summary>
-    public const int NodesPerLine = 5;
+    public const int NodesPerLine = 4;
 
     /// <summary>Highest voltage of any string in each moment, V.</summary>
     public static double[] TopVoltages(StringCatalog catalog, CurveLines lines, Func<Row, bool> allowed)
@@ -44,18 +44,20 @@ internal static class StringTables
         {
             double[] currentsA = lines.CurrentsA[moment];
             double[][] sums = [lines.BaseV[moment], .. Enumerable.Range(0, deepest).Select(_ => new double[currentsA.Length])];
+            double[] topsW = new double[currentsA.Length - 1];
             for (int i = 0; i < catalog.Rows.Count; i++)
             {
                 effort.SpendOrGiveUp(NodesPerLine);
                 Row row = catalog.Rows[i];
                 double[] sum = sums[row.Blocks];
                 Add(sums[row.Blocks - 1], lines.Of(row.LastBlock, moment), sum);
+                Tops(sum, currentsA, topsW);
                 for (int input = 0; input < inputs.Count; input++)
                 {
                     (VoltageCells cells, int[] place) = inputs[input];
                     if (place[i] >= 0)
                     {
-                        MostInCells(sum, currentsA, cells.Of(moment), tables[input].AsSpan((place[i] * cells.Columns) + moment), cells.Lanes);
+                        MostInCells(sum, currentsA, topsW, cells.Of(moment), tables[input].AsSpan((place[i] * cells.Columns) + moment), cells.Lanes);
                     }
                 }
             }
@@ -78,30 +80,82 @@ internal static class StringTables
         }
     }
 
-    /// <summary>The most of voltage times current along a falling line within each cell.</summary>
-    private static void MostInCells(ReadOnlySpan<double> lineV, ReadOnlySpan<double> currentsA, ReadOnlySpan<(double LowV, double HighV)> cells, Span<float> mostW, int stride)
+    /// <summary>The most of voltage times current on each straight piece of a line.</summary>
+    private static void Tops(ReadOnlySpan<double> lineV, ReadOnlySpan<double> currentsA, Span<double> topsW)
     {
-        int k = lineV.Length - 1;
+        int k = 0;
+        for (; k <= topsW.Length - Vector<double>.Count; k += Vector<double>.Count)
+        {
+            var fromV = new Vector<double>(lineV[k..]);
+            var toV = new Vector<double>(lineV[(k + 1)..]);
+            var fromA = new Vector<double>(currentsA[k..]);
+            var toA = new Vector<double>(currentsA[(k + 1)..]);
+            Vector<double> riseV = toV - fromV;
+            Vector<double> riseA = toA - fromA;
+            Vector<double> startSlope = (fromV * riseA) + (fromA * riseV);
+            Vector<double> endSlope = (toV * riseA) + (toA * riseV);
+            Vector<double> top = (fromV * fromA) - (startSlope * startSlope / (4 * riseV * riseA));
+            Vector<long> within = Vector.GreaterThan(startSlope, Vector<double>.Zero) & Vector.LessThan(endSlope, Vector<double>.Zero);
+            Vector.ConditionalSelect(within, top, Vector.Max(fromV * fromA, toV * toA)).CopyTo(topsW[k..]);
+        }
+
+        for (; k < topsW.Length; k++)
+        {
+            topsW[k] = MostOnChord(lineV[k], currentsA[k], lineV[k + 1], currentsA[k + 1]);
+        }
+    }
+
+    /// <summary>The most of voltage times current along a falling line within each cell.</summary>
+    private static void MostInCells(ReadOnlySpan<double> lineV, ReadOnlySpan<double> currentsA, ReadOnlySpan<double> topsW, ReadOnlySpan<(double LowV, double HighV)> cells, Span<float> mostW, int stride)
+    {
+        int at = lineV.Length - 1;
         for (int i = 0; i < cells.Length; i++)
         {
             (double lowV, double highV) = cells[i];
-            k = FirstAtOrAbove(lineV, k, lowV);
-            double fromV = lowV;
-            double fromA = CurrentAt(lineV, currentsA, k, lowV);
-            double most = fromV * fromA;
-            int corner = k;
-            while (fromV < highV)
+            int low = FirstAtOrAbove(lineV, at, lowV);
+            at = FirstAtOrAbove(lineV, low, highV);
+            double lowA = CurrentAt(lineV, currentsA, low, lowV);
+            double highA = CurrentAt(lineV, currentsA, at, highV);
+            double most;
+            if (at == low)
             {
-                bool cornerInside = corner >= 0 && lineV[corner] < highV;
-                double toV = cornerInside ? lineV[corner] : highV;
-                double toA = cornerInside ? currentsA[corner] : CurrentAt(lineV, currentsA, corner, highV);
-                most = Math.Max(most, MostOnChord(fromV, fromA, toV, toA));
-                (fromV, fromA) = (toV, toA);
-                corner -= cornerInside ? 1 : 0;
+                most = MostOnChord(lowV, lowA, highV, highA);
+            }
+            else
+            {
+                // From the low end to the first corner inside, whole pieces, and from the last corner to the high end.
+                most = Math.Max(MostOnChord(lowV, lowA, lineV[low], currentsA[low]), MostOnChord(lineV[at + 1], currentsA[at + 1], highV, highA));
+                most = Math.Max(most, Most(topsW[(at + 1)..low]));
             }
 
             mostW[i * stride] = (float)Math.Max(most + (Math.Abs(most) * Slack), VoltageCells.Never / 64);
         }
+    }
+
+    private static double Most(ReadOnlySpan<double> values)
+    {
+        double most = double.NegativeInfinity;
+        int k = 0;
+        if (values.Length >= Vector<double>.Count)
+        {
+            Vector<double> lanes = new(most);
+            for (; k <= values.Length - Vector<double>.Count; k += Vector<double>.Count)
+            {
+                lanes = Vector.Max(lanes, new Vector<double>(values[k..]));
+            }
+
+            for (int lane = 0; lane < Vector<double>.Count; lane++)
+            {
+                most = Math.Max(most, lanes[lane]);
+            }
+        }
+
+        for (; k < values.Length; k++)
+        {
+            most = Math.Max(most, values[k]);
+        }
+
+        return most;
     }
 
     /// <summary>The last corner, from the high-current end, whose voltage reaches a given one; −1 when none does.</summary>

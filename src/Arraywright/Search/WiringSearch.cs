@@ -72,17 +72,17 @@ public static class WiringSearch
     /// <summary>The best found when nearly equal panels are taken for equal, with a bound on what could be.</summary>
     private static SearchOutcome Approach(SearchProblem problem, SearchOptions options, IProgress<double>? progress, Effort effort)
     {
+        StringCatalog? Of(SearchProblem grouped) => Catalog(grouped, options, effort);
         List<ImmutableArray<SearchStock>> groups = LargePile.Groups(
             problem.Stocks,
-            groups => Catalog(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }, options, effort) is not null
-                && Catalog(LargePile.Ideal(problem, groups), options, effort) is not null);
+            groups => Of(problem with { Stocks = [.. groups.Select(LargePile.Worst)] }) is not null && Of(LargePile.Ideal(problem, groups)) is not null);
         SearchProblem rough = problem with
         {
             Stocks = [.. groups.Select(LargePile.Worst)],
             Accept = problem.Accept is { } accept ? wirings => accept(LargePile.Placed(groups, wirings)) : null,
         };
         SearchProblem ideal = LargePile.Ideal(problem, groups);
-        if (Catalog(rough, options, effort) is not { } catalog || Catalog(ideal, options, effort) is not { } idealCatalog)
+        if (Of(rough) is not { } catalog || Of(ideal) is not { } idealCatalog)
         {
             throw new ArgumentException("A pile of one kind has too many panels or strings to search.", nameof(problem));
         }

@@ -30,6 +30,7 @@ internal sealed class WiringTree
     private readonly List<int>[] _chosen;
     private int[] _parts = [];
     private int _stringsChosen;
+    private long _walked;
 
     /// <summary>Prepares a walk.</summary>
     public WiringTree(
@@ -61,7 +62,7 @@ internal sealed class WiringTree
     }
 
     /// <summary>Whether the budget ended the walk.</summary>
-    public bool Stopped => _effort.IsCalledOff || _effort.Spent >= _until + (_shortlist.BestW > 0 ? 0 : NodesForTheFirst);
+    public bool Stopped => _effort.IsCalledOff || (_effort.Spent >= _until && (_shortlist.BestW > 0 || _walked >= NodesForTheFirst));
 
     /// <summary>Highest bound among what the budget left unseen, W; 0 when nothing was left.</summary>
     public double UnseenW { get; private set; }
@@ -73,6 +74,12 @@ internal sealed class WiringTree
     public int MostComplexity { get; set; } = int.MaxValue;
 
     private double FloorW => EnoughW ?? _shortlist.FloorW;
+
+    private void Spend(int nodes)
+    {
+        _walked += nodes;
+        _effort.Spend(nodes);
+    }
 
     /// <summary>Walks the wirings of a sharing-out.</summary>
     public void Walk(Split split)
@@ -173,7 +180,7 @@ internal sealed class WiringTree
                 && pile.Within(pile.Packed[strings.Parts[s]], pile.Packed[rest])
                 && cover.Amps.Fits(amps, s, left))
             {
-                _effort.Spend(1);
+                Spend(1);
                 cover.Cells.Worth(sum, cover.OfString(s), cover.Of(left), mostW);
                 double boundW = fixedW + _inputs.With(input, mostW);
                 if (boundW > floorW)
@@ -216,7 +223,7 @@ internal sealed class WiringTree
         ImmutableArray<Wiring?> wirings = [.. _strings.Select((strings, input) => WiringOf(strings, _chosen[input]))];
         if (_problem.Accept is { } accept)
         {
-            _effort.Spend(Effort.Verdict);
+            Spend(Effort.Verdict);
             if (!accept(wirings))
             {
                 return;
@@ -248,7 +255,7 @@ internal sealed class WiringTree
     {
         if (double.IsNaN(known[input][moment]))
         {
-            _effort.Spend(Effort.Circuit);
+            Spend(Effort.Circuit);
             known[input][moment] = wirings[input] is { } wiring ? _exact.PowerW(_problem.Inputs[input], wiring, moment, ref circuits[input]) : 0;
         }
 
