@@ -68,7 +68,7 @@ internal static class SunCompletion
         {
             SunPosition sun = path.At(begins + ((part + 0.5) / parts * raw.StepMinutes / 1440.0));
             sum += Math.Max(0, Math.Sin(sun.GeometricElevationDeg * Math.PI / 180));
-            facingW = ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
+            facingW = sun.ExtraterrestrialWPerM2;
         }
 
         return (sum / parts, facingW);

@@ -40,7 +40,7 @@ public static class FinerWeather
             return weather;
         }
 
-        SunPath path = new(Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM));
+        SunPath path = new(weather.Place.Site);
         ImmutableArray<WeatherStep> given = weather.Steps;
         var finer = ImmutableArray.CreateBuilder<WeatherStep>(given.Length * parts);
         Span<double> shares = new double[parts];
@@ -64,7 +64,7 @@ public static class FinerWeather
             }
         }
 
-        return new WeatherYear(weather.Place, finer.MoveToImmutable(), stepH, weather.UtcOffsetH, weather.Source, weather.Repairs) { AveragedOverH = weather.AveragedOverH };
+        return weather.With(finer.MoveToImmutable(), stepH);
     }
 
     /// <summary>Brightness of each part as a factor on the step's mean; they average 1.</summary>
@@ -81,7 +81,7 @@ public static class FinerWeather
         {
             SunPosition sun = path.At(beginsJulianDay + ((part + 0.5) * partDays));
             double up = Math.Max(0, Math.Sin(sun.ElevationDeg * Math.PI / 180));
-            shares[part] = ExtraterrestrialDay.SolarConstantWPerM2 * up / (sun.DistanceAu * sun.DistanceAu);
+            shares[part] = up * sun.ExtraterrestrialWPerM2;
             sumWPerM2 += shares[part];
         }
 

@@ -83,7 +83,7 @@ internal sealed class SunOfMonth
         (double startSine, double startCosine) = Math.SinCos(solarMidnightH * Math.PI / 12);
         double level = Angle.Sin(_place.LatitudeDeg) * Angle.Sin(sun.DeclinationDeg);
         double swing = Angle.Cos(_place.LatitudeDeg) * Angle.Cos(sun.DeclinationDeg);
-        double facing = ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
+        double facing = ExtraterrestrialDay.FacingWPerM2(sun.DistanceAu);
         for (int hour = 0; hour < 24; hour++)
         {
             double up = 0;

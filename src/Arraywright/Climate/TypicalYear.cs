@@ -36,7 +36,7 @@ public static class TypicalYear
 
     /// <summary>The steps of a month, without the leap day.</summary>
     private static ImmutableArray<WeatherStep> Month(WeatherYear year, int month) =>
-        [.. year.Steps.Where(step => step.Ends.AddHours(-year.StepH / 2) is var middle && middle.Month == month && middle is not { Month: 2, Day: 29 })];
+        [.. year.Steps.Where(step => year.Middle(step) is var middle && middle.Month == month && middle is not { Month: 2, Day: 29 })];
 
     /// <summary>Sun and air of each day, means.</summary>
     private static (double[] SunW, double[] AirC) Days(ImmutableArray<WeatherStep> steps, double stepH)

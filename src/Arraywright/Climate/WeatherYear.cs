@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Sky;
 
 namespace Arraywright.Climate;
 
@@ -66,6 +67,17 @@ public sealed class WeatherYear
     /// <summary>Coldest step with any sun, °C; null where there is none.</summary>
     public double? ColdestDaylightAirC => Steps.Where(static step => step.GlobalWPerM2 > 0).Min(static step => (double?)step.AirC);
 
+    /// <summary>The middle of a step: the moment its means stand for, and the day it belongs to.</summary>
+    public DateTime Middle(in WeatherStep step) => step.Ends.AddHours(-StepH / 2);
+
+    /// <summary>The same weather in other steps: some of its own, or its own cut finer.</summary>
+    /// <param name="steps">The steps.</param>
+    /// <param name="stepH">Length of a step, h; null for that of its own.</param>
+    /// <param name="source">One sentence; null where it comes from the same.</param>
+    /// <exception cref="ArgumentException">As when it is made.</exception>
+    public WeatherYear With(ImmutableArray<WeatherStep> steps, double? stepH = null, string? source = null) =>
+        new(Place, steps, stepH ?? StepH, UtcOffsetH, source ?? Source, Repairs) { AveragedOverH = AveragedOverH, ColdestKnownC = ColdestKnownC };
+
     /// <summary>Sun on the flat over the whole, kWh/m².</summary>
     public double GlobalKWhPerM2
     {
@@ -86,7 +98,11 @@ public sealed class WeatherYear
 /// <param name="LatitudeDeg">Degrees, north positive.</param>
 /// <param name="LongitudeDeg">Degrees, east positive.</param>
 /// <param name="ElevationM">Metres above the sea.</param>
-public readonly record struct WeatherPlace(double LatitudeDeg, double LongitudeDeg, double ElevationM);
+public readonly record struct WeatherPlace(double LatitudeDeg, double LongitudeDeg, double ElevationM)
+{
+    /// <summary>The same as the sun's path needs it.</summary>
+    public Site Site => Site.Of(LatitudeDeg, LongitudeDeg, ElevationM);
+}
 
 /// <summary>One step of weather.</summary>
 /// <param name="Ends">When it ends, local standard time; the year may change from month to month in a typical year.</param>

@@ -52,13 +52,13 @@ public static class SunOnPanels
         StockSun[] stocks = [.. plan.Panels.Select(_ => new StockSun(new double[count], new double[count], new double[count], new double[count], new double[count]))];
         Mount[] mounts = [.. plan.Panels.Select(stock => stock.Mount ?? plan.Mount)];
         PlaneView[] planes = [.. mounts.Select(mount => new PlaneView(mount, options))];
-        var path = new SunPath(Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM));
+        var path = new SunPath(weather.Place.Site);
         var today = DateOnly.MinValue;
         int days = -1;
         for (int i = 0; i < count; i++)
         {
             WeatherStep step = weather.Steps[i];
-            DateTime middle = step.Ends.AddHours(-weather.StepH / 2);
+            DateTime middle = weather.Middle(step);
             if (DateOnly.FromDateTime(middle) is var date && date != today)
             {
                 (today, days) = (date, days + 1);
@@ -70,7 +70,7 @@ public static class SunOnPanels
             double clockHour = PlaceClock.At(middle, weather.UtcOffsetH, plan.Place?.Zone).TimeOfDay.TotalHours;
             clockEndHour[i] = clockHour + (weather.StepH / 2) is var ends && ends > 24 ? ends - 24 : ends;
             SunPosition sun = path.At(SunClock.JulianDay(middle) - (weather.UtcOffsetH / 24));
-            double outside = ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu);
+            double outside = sun.ExtraterrestrialWPerM2;
             SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, outside);
             SkyLight clear = ClearSky.Of(sun, weather.Place.ElevationM, outside);
             for (int stock = 0; stock < stocks.Length; stock++)

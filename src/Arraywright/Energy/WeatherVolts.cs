@@ -19,12 +19,12 @@ internal sealed class WeatherVolts
     public WeatherVolts(PlanPhysics physics, WeatherYear weather)
     {
         _plan = physics.Plan;
-        SunPath path = new(Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM));
+        SunPath path = new(weather.Place.Site);
         foreach (WeatherStep step in weather.Steps)
         {
             if (step.GlobalWPerM2 > 0)
             {
-                SunPosition sun = path.At(SunClock.JulianDay(step.Ends.AddHours(-weather.StepH / 2)) - (weather.UtcOffsetH / 24));
+                SunPosition sun = path.At(SunClock.JulianDay(weather.Middle(step)) - (weather.UtcOffsetH / 24));
                 Add(Seen(physics, step, sun));
             }
         }
@@ -62,7 +62,7 @@ internal sealed class WeatherVolts
 
     private Step Seen(PlanPhysics physics, in WeatherStep step, in SunPosition sun)
     {
-        SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu));
+        SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, sun.ExtraterrestrialWPerM2);
         double[] voltsV = new double[_plan.Panels.Length];
         Conditions[] conditions = new Conditions[voltsV.Length];
         for (int i = 0; i < voltsV.Length; i++)

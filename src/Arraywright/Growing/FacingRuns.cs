@@ -59,7 +59,7 @@ internal sealed class FacingRuns
         DateOnly today = default;
         foreach (WeatherStep step in _weather.Steps)
         {
-            DateOnly date = DateOf(step, _weather.StepH);
+            DateOnly date = DateOnly.FromDateTime(_weather.Middle(step));
             day += day < 0 || date != today ? 1 : 0;
             today = date;
             if (keep(day, date))
@@ -68,8 +68,7 @@ internal sealed class FacingRuns
             }
         }
 
-        WeatherYear some = new(_weather.Place, steps.ToImmutable(), _weather.StepH, _weather.UtcOffsetH, _weather.Source, _weather.Repairs);
-        return new FacingRuns(_physics, _wirings, some, _options, _cancellation);
+        return new FacingRuns(_physics, _wirings, _weather.With(steps.ToImmutable()), _options, _cancellation);
     }
 
     private double[] Run(double tiltDeg, double azimuthDeg)
@@ -84,7 +83,7 @@ internal sealed class FacingRuns
         var dates = ImmutableArray.CreateBuilder<DateOnly>();
         foreach (WeatherStep step in weather.Steps)
         {
-            DateOnly date = DateOf(step, weather.StepH);
+            DateOnly date = DateOnly.FromDateTime(weather.Middle(step));
             if (dates.Count == 0 || dates[^1] != date)
             {
                 dates.Add(date);
@@ -93,6 +92,4 @@ internal sealed class FacingRuns
 
         return dates.ToImmutable();
     }
-
-    private static DateOnly DateOf(WeatherStep step, double stepH) => DateOnly.FromDateTime(step.Ends.AddHours(-stepH / 2));
 }

@@ -41,7 +41,7 @@ public sealed record DayResult
     public required ImmutableArray<string> Cautions { get; init; }
 
     /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubts.IsEmpty || Design.Verdict == Level.Stop ? Design.Verdict : Level.Ask;
+    public Level Verdict => Plan.Doubted(Design.Verdict);
 }
 
 /// <summary>Runs a plan's wiring through one day of a weather year.</summary>
@@ -68,12 +68,11 @@ public static class DayStudy
         }
 
         string source = isClear ? $"a clear sky on {date:MMMM d}, with the temperatures of {weather.Source}" : $"{date:MMMM d} of {weather.Source}";
-        WeatherYear given = new(weather.Place, steps, weather.StepH, weather.UtcOffsetH, source, weather.Repairs) { AveragedOverH = weather.AveragedOverH };
-        WeatherYear day = FinerWeather.InSteps(given, options.StepH);
+        WeatherYear day = FinerWeather.InSteps(weather.With(steps, source: source), options.StepH);
         day = isClear ? Clear(day) : day;
         (Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, progress, cancellation);
         SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Of(plan)) with { SpanNames = [date.ToString("MMMM d")], Span = new int[day.Steps.Length] };
-        SunDay sun = SunDay.Of(Midnight(day) + 0.5 - ((weather.Place.LongitudeDeg / 15) - weather.UtcOffsetH) / 24, SiteOf(weather));
+        SunDay sun = SunDay.Of(Midnight(day) + 0.5 - ((weather.Place.LongitudeDeg / 15) - weather.UtcOffsetH) / 24, weather.Place.Site);
         return new DayResult
         {
             Plan = plan,
@@ -90,27 +89,24 @@ public static class DayStudy
     }
 
     private static ImmutableArray<WeatherStep> Steps(WeatherYear weather, DateOnly date) =>
-        [.. weather.Steps.Where(step => step.Ends.AddHours(-weather.StepH / 2) is var middle && middle.Month == date.Month && middle.Day == date.Day)];
+        [.. weather.Steps.Where(step => DaySpan.Of(date.Month, date.Day).Has(weather.Middle(step)))];
 
     /// <summary>Julian day (universal time) at which the day begins by the weather's clock.</summary>
     private static double Midnight(WeatherYear day) =>
         SunClock.JulianDay(day.Steps[0].Ends.AddHours(-day.StepH)) - (day.UtcOffsetH / 24);
 
-    private static Site SiteOf(WeatherYear weather) => Site.Of(weather.Place.LatitudeDeg, weather.Place.LongitudeDeg, weather.Place.ElevationM);
-
     /// <summary>The day without a cloud, with its temperatures.</summary>
     private static WeatherYear Clear(WeatherYear day)
     {
-        SunPath path = new(SiteOf(day));
-        ImmutableArray<WeatherStep> steps =
+        SunPath path = new(day.Place.Site);
+        return day.With(
         [
             .. day.Steps.Select(step =>
             {
-                SunPosition sun = path.At(SunClock.JulianDay(step.Ends.AddHours(-day.StepH / 2)) - (day.UtcOffsetH / 24));
-                SkyLight light = ClearSky.Of(sun, day.Place.ElevationM, ExtraterrestrialDay.SolarConstantWPerM2 / (sun.DistanceAu * sun.DistanceAu));
+                SunPosition sun = path.At(SunClock.JulianDay(day.Middle(step)) - (day.UtcOffsetH / 24));
+                SkyLight light = ClearSky.Of(sun, day.Place.ElevationM, sun.ExtraterrestrialWPerM2);
                 return step with { GlobalWPerM2 = light.GlobalWPerM2, BeamNormalWPerM2 = light.BeamNormalWPerM2, DiffuseWPerM2 = light.DiffuseWPerM2 };
             }),
-        ];
-        return new WeatherYear(day.Place, steps, day.StepH, day.UtcOffsetH, day.Source, day.Repairs);
+        ]);
     }
 }

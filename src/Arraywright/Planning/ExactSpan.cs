@@ -72,9 +72,7 @@ internal sealed class ExactSpan
         EnergyRun.DeliveredKWh(_physics, wirings, _series, EnergyOptions.Default);
 
     private static WeatherYear Within(WeatherYear weather, DaySpan dates) =>
-        weather.Steps.Where(step => dates.Has(step.Ends.AddHours(-weather.StepH / 2))).ToImmutableArray() is { IsEmpty: false } steps
-            ? new WeatherYear(weather.Place, steps, weather.StepH, weather.UtcOffsetH, weather.Source, weather.Repairs) { AveragedOverH = weather.AveragedOverH }
-            : weather;
+        weather.Steps.Where(step => dates.Has(weather.Middle(step))).ToImmutableArray() is { IsEmpty: false } steps ? weather.With(steps) : weather;
 
     private IEnumerable<Assumption> Assumed()
     {

@@ -11,6 +11,10 @@ public static class ExtraterrestrialDay
     /// <summary>Irradiance on a plane facing the sun at the mean distance, W/m².</summary>
     public const double SolarConstantWPerM2 = 1361;
 
+    /// <summary>Irradiance on a plane facing the sun at a distance, W/m².</summary>
+    /// <param name="distanceAu">Astronomical units, over 0.</param>
+    public static double FacingWPerM2(double distanceAu) => SolarConstantWPerM2 / (distanceAu * distanceAu);
+
     /// <summary>Irradiation of a horizontal plane above the air, kWh/m² a day; 0 in the polar night.</summary>
     /// <param name="latitudeDeg">Degrees, north positive, −90 to 90.</param>
     /// <param name="dayOfYear">1 to 366.</param>

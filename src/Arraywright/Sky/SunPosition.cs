@@ -10,6 +10,9 @@ public readonly record struct SunPosition(double GeometricElevationDeg, double E
     /// <summary>Half the sun's disc and the refraction at the horizon: the sun is up from this elevation on, degrees.</summary>
     internal const double RiseDeg = -0.8333;
 
+    /// <summary>Its light outside the air on a plane that faces it, W/m².</summary>
+    public double ExtraterrestrialWPerM2 => ExtraterrestrialDay.FacingWPerM2(DistanceAu);
+
     /// <summary>Zenith angle as seen, degrees.</summary>
     public double ZenithDeg => 90 - ElevationDeg;
 
