@@ -42,5 +42,5 @@ public sealed record CurveResult
     public required ImmutableArray<string> Cautions { get; init; }
 
     /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubts.IsEmpty || Assignment.Verdict == Level.Stop ? Assignment.Verdict : Level.Ask;
+    public Level Verdict => Plan.Doubted(Assignment.Verdict);
 }

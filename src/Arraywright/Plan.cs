@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Gear;
+using Arraywright.Limits;
 using Arraywright.Sky;
 
 namespace Arraywright;
@@ -138,6 +139,9 @@ public sealed record Plan
 
     /// <summary>Label figures that are possible but odd; each moves the verdict to ask.</summary>
     public required ImmutableArray<LabelDoubt> Doubts { get; init; }
+
+    /// <summary>A verdict on wirings of this plan, or ask where it was go and a label is in doubt.</summary>
+    public Level Doubted(Level judged) => Doubts.IsEmpty || judged == Level.Stop ? judged : Level.Ask;
 
     /// <summary>The same of <see cref="Candidates"/>: they move no verdict before one is bought.</summary>
     public ImmutableArray<LabelDoubt> CandidateDoubts { get; init; } = [];

@@ -49,5 +49,5 @@ public sealed record PlanResult
     public required ImmutableArray<string> Cautions { get; init; }
 
     /// <summary>The verdict of the first design, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubts.IsEmpty || Designs[0].Verdict == Level.Stop ? Designs[0].Verdict : Level.Ask;
+    public Level Verdict => Plan.Doubted(Designs[0].Verdict);
 }

@@ -79,7 +79,7 @@ internal sealed class GrowthWalk(Plan plan, ExactYear year, GrowthOptions option
         {
             More = more,
             Design = best,
-            Verdict = grown.Doubts.IsEmpty || best.Verdict == Level.Stop ? best.Verdict : Level.Ask,
+            Verdict = grown.Doubted(best.Verdict),
             Year = bestYear,
             IfAsked = Wish(designs, deliveredKWh),
             GainKWh = gainKWh,

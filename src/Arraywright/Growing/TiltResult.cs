@@ -84,5 +84,5 @@ public sealed record TiltResult
     public required ImmutableArray<string> Cautions { get; init; }
 
     /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubts.IsEmpty || Design.Verdict == Level.Stop ? Design.Verdict : Level.Ask;
+    public Level Verdict => Plan.Doubted(Design.Verdict);
 }

@@ -28,7 +28,7 @@ public sealed record YearResult
     public required ImmutableArray<string> Cautions { get; init; }
 
     /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubts.IsEmpty || Design.Verdict == Level.Stop ? Design.Verdict : Level.Ask;
+    public Level Verdict => Plan.Doubted(Design.Verdict);
 }
 
 /// <summary>Runs a plan's wiring through a year.</summary>
