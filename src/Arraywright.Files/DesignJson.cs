@@ -105,6 +105,21 @@ internal static class DesignJson
         json.WriteEndObject();
     }
 
+    /// <summary>The wiring of each input: the array <c>wirings</c>.</summary>
+    public static void WriteWirings(Utf8JsonWriter json, Design design)
+    {
+        json.WriteStartArray("wirings");
+        foreach (Assignment assignment in design.Assignments)
+        {
+            json.WriteStartObject();
+            json.WriteString("input", assignment.Input);
+            WriteWiring(json, assignment.Wiring);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
     private static void WriteAssignment(Utf8JsonWriter json, Assignment assignment)
     {
         json.WriteStartObject();

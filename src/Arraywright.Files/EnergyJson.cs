@@ -77,16 +77,7 @@ public static class EnergyJson
         json.Figure("voltage", energy.HoursLimited.Voltage);
         json.WriteEndObject();
         WriteBattery(json, energy.Battery);
-        json.WriteStartArray("wirings");
-        foreach (Assignment assignment in design.Assignments)
-        {
-            json.WriteStartObject();
-            json.WriteString("input", assignment.Input);
-            DesignJson.WriteWiring(json, assignment.Wiring);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        DesignJson.WriteWirings(json, design);
     }
 
     /// <summary>The months as comma-separated text with a header that names the units.</summary>

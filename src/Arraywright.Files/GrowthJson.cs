@@ -75,16 +75,7 @@ public static class GrowthJson
         json.Figure("stored_kwh", point.StoredKWh);
         json.Figure("cost_per_yearly_kwh", point.CostPerYearlyKWh);
         json.Figure("if_asked_kwh", point.IfAsked?.DeliveredKWh);
-        json.WriteStartArray("wirings");
-        foreach (Assignment assignment in point.Design.Assignments)
-        {
-            json.WriteStartObject();
-            json.WriteString("input", assignment.Input);
-            DesignJson.WriteWiring(json, assignment.Wiring);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        DesignJson.WriteWirings(json, point.Design);
         json.WriteEndObject();
     }
 

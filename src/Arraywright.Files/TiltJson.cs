@@ -36,16 +36,7 @@ internal static class TiltJson
         json.Figure("within_1_percent_from_deg", result.NearlyBest?.LeastDeg);
         json.Figure("within_1_percent_to_deg", result.NearlyBest?.MostDeg);
         WriteTwo(json, result.Two);
-        json.WriteStartArray("wirings");
-        foreach (Assignment assignment in result.Design.Assignments)
-        {
-            json.WriteStartObject();
-            json.WriteString("input", assignment.Input);
-            DesignJson.WriteWiring(json, assignment.Wiring);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        DesignJson.WriteWirings(json, result.Design);
     }
 
     private static void WriteFacing(Utf8JsonWriter json, string name, Facing? facing)
