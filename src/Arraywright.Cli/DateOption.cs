@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using Arraywright.Files.Quantities;
 
 namespace Arraywright.Cli;
 
@@ -15,8 +15,7 @@ internal static class DateOption
         CustomParser = result =>
         {
             string text = result.Tokens.Count == 1 ? result.Tokens[0].Value : "";
-            if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-                || DateOnly.TryParseExact("2024-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
+            if (DayText.TryRead(text, out DateOnly date))
             {
                 return date;
             }

@@ -182,7 +182,7 @@ internal sealed class Fields
             return null;
         }
 
-        if (DaySpanText.TryRead(scalar.Text, out DaySpan days))
+        if (DayText.TryRead(scalar.Text, out DaySpan days))
         {
             return days;
         }

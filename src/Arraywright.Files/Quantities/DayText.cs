@@ -3,13 +3,14 @@ using System.Globalization;
 namespace Arraywright.Files.Quantities;
 
 /// <summary>Days of any year: <c>06-21</c>, <c>05-01..05-14</c>; a year before them is read and does not count.</summary>
-internal static class DaySpanText
+public static class DayText
 {
+    /// <summary>A day, or days from one to another.</summary>
     public static bool TryRead(string text, out DaySpan days)
     {
         string[] ends = text.Split("..", StringSplitOptions.TrimEntries);
         days = default;
-        if (ends.Length > 2 || !TryDay(ends[0], out DateOnly from) || !TryDay(ends[^1], out DateOnly to))
+        if (ends.Length > 2 || !TryRead(ends[0], out DateOnly from) || !TryRead(ends[^1], out DateOnly to))
         {
             return false;
         }
@@ -18,8 +19,8 @@ internal static class DaySpanText
         return true;
     }
 
-    /// <summary>A day without a year is read in a leap year, so that 02-29 is one.</summary>
-    private static bool TryDay(string text, out DateOnly day) =>
+    /// <summary>One day; without a year it is read in a leap year, so that 02-29 is one.</summary>
+    public static bool TryRead(string text, out DateOnly day) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day)
         || DateOnly.TryParseExact("2024-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day);
 }
