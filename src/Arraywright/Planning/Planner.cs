@@ -95,13 +95,14 @@ public static class Planner
     {
         bool isStated = plan.Inputs.Any(planned => planned.StatedWiring is not null);
         PlanResult result = isStated && Check(plan, options) is { Verdict: not Level.Stop } stated ? stated : Answer(plan, options, progress, cancellation);
-        Setting setting = new(plan, options);
+        PlanPhysics physics = new(plan);
+        DesignJudge judge = new(physics, physics.Seen(options.Conditions));
         Design design = result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) ?? result.Designs[0];
         var letters = ImmutableArray.CreateBuilder<InputLetter>();
         for (int i = 0; i < plan.Inputs.Length; i++)
         {
             Assignment assignment = design.Assignments[i];
-            if (assignment.Wiring is { } wiring && setting.Judge.Context(wiring, plan.Inputs[i].Input) is var context
+            if (assignment.Wiring is { } wiring && judge.Context(wiring, plan.Inputs[i].Input) is var context
                 && MakerLetter.For(context, WiringText.Print(wiring), assignment.Findings) is { } letter)
             {
                 letters.Add(new InputLetter(assignment.Input, letter, MakerLetter.WhereTheAnswerGoes(context, assignment.Findings) ?? ""));
