@@ -9,7 +9,7 @@ namespace Arraywright.Energy;
 /// mean makes of min(P, L), less the mean of min(P, L), is half the group's variance of P. So the best groups are those of least squares, and they are
 /// narrow where the energy is. A step is placed by the power of each kind of panel (0.4 % less a kelvin, usual for silicon), one coordinate for each that
 /// faces its own way or is shaded at its own hours, and by what warmth does to the voltage (0.3 % a kelvin), for windows.
-/// Of panels in series that face different ways the moments make too much, by 1 to 2 %; every other wiring they give within 0.3 %.
+/// How far they are out is in docs/models-climate.md: little where all panels face one way, most for panels in series that face different ways.
 /// </remarks>
 public static class DistilledMoments
 {

@@ -39,7 +39,8 @@ public sealed class FinerWeatherTests
     [Fact]
     public void Before_sunrise_it_is_dark_within_the_hour_too()
     {
-        // At 54.6 N, 3.1 W the sun rises at 3:38 UTC on this day (computed by hand from declination 23.44 and the equation of time -1.9 min).
+        // By hand, from declination 23.44 and the equation of time -1.9 min: cos w = -tan 54.6 tan 23.44, w = 127.6 degrees or 8.51 h before the noon of
+        // 12:14 UTC at 3.1 W: the sun's middle stands on the horizon at 3:44, and is seen there some 4 minutes earlier for refraction.
         WeatherYear hour = new(Hill, [new WeatherStep(new DateTime(2025, 6, 21, 4, 0, 0), 4, 10, 3, 8, 1)], 1, 0, "made", []);
         WeatherYear minutes = FinerWeather.Of(hour, 60);
         Assert.Equal(0, minutes.Steps[29].GlobalWPerM2);
