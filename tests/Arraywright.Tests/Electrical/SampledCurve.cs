@@ -10,7 +10,9 @@ namespace Arraywright.Tests.Electrical;
 internal sealed class SampledCurve
 {
     private const double MostA = 80;
-    private const int Points = 3000;
+    private const double DiodeStepV = 0.0005;
+    private const int PointsPerIdeality = 60;
+    private const int PlacesInPiece = 8;
 
     private readonly (double V, double A)[] _points;
 
@@ -35,14 +37,17 @@ internal sealed class SampledCurve
         double most = 0;
         for (int i = 1; i < _points.Length; i++)
         {
-            // The ends of what is left of each piece; the summit of a piece lies within 1e-6 of its ends.
             (double lowV, double highA) = _points[i - 1];
             (double highV, double lowA) = _points[i];
             double from = Math.Max(Share(lowV, highV, minV), Share(highA, lowA, maxA));
             if (from <= 1 && highV >= minV && lowA <= maxA)
             {
-                most = Math.Max(most, (lowV + (from * (highV - lowV))) * (highA + (from * (lowA - highA))));
-                most = Math.Max(most, highV * lowA);
+                // What is left of the piece, at a few places: where only shunts carry current a piece is long.
+                for (int k = 0; k <= PlacesInPiece; k++)
+                {
+                    double share = from + ((1 - from) * k / PlacesInPiece);
+                    most = Math.Max(most, (lowV + (share * (highV - lowV))) * (highA + (share * (lowA - highA))));
+                }
             }
         }
 
@@ -68,19 +73,21 @@ internal sealed class SampledCurve
         return new SampledCurve(points);
     }
 
-    /// <summary>Junction voltages, rising: far back where only the shunt carries current, close together where diodes do.</summary>
+    /// <summary>Junction voltages, rising: far apart where only the shunt carries current, close together where the cells do, and closest where the diode does: at terminals 0 to 0.9 V backwards.</summary>
     private static IEnumerable<double> Junctions(DiodeParameters cells)
     {
         double endV = cells.IdealityV * Math.Log((cells.LightCurrentA + (2 * MostA)) / cells.SaturationCurrentA);
-        double nearV = 2 + (cells.LightCurrentA * cells.SeriesOhm);
-        for (double far = 2 * MostA / cells.ShuntSiemens; far > nearV; far /= 1.1)
+        double diodeV = cells.LightCurrentA * cells.SeriesOhm;
+        for (double far = 2 * MostA / cells.ShuntSiemens; far > 1; far /= 1.1)
         {
             yield return -far;
         }
 
-        for (int i = 0; i <= Points; i++)
+        double stepV;
+        for (double x = -1; x < endV; x += stepV)
         {
-            yield return -nearV + ((endV + nearV) * i / Points);
+            yield return x;
+            stepV = Math.Abs(x - diodeV + 0.45) < 0.5 ? DiodeStepV : cells.IdealityV / PointsPerIdeality;
         }
     }
 

