@@ -52,7 +52,7 @@ public static class Planner
             chosen.Add((LeastVolts(setting), []));
         }
         else if (chosen.Count < Shown && !go.Best.IsEmpty && MoreRoom(within, go.Best[0], cancellation) is { } roomier
-            && !chosen.Exists(pick => pick.Wirings.SequenceEqual(roomier.Wirings)))
+            && new AlikeInputs(within) is var alike && !chosen.Exists(pick => alike.Key(pick.Wirings) == alike.Key(roomier.Wirings)))
         {
             chosen.Add((roomier.Wirings, ["more room to the voltage limit"]));
         }
