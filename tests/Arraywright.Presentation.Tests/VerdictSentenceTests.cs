@@ -50,6 +50,15 @@ public sealed class VerdictSentenceTests
     }
 
     [Fact]
+    public void A_search_called_off_says_so_with_its_gap()
+    {
+        SearchReport search = new("strings", 12, 6, 370, 2.7, Proved: false) { StoppedEarly = true };
+        string sentence = ProofSentence.Of(search, [SampleResults.Go.Designs[0]]);
+        Assert.StartsWith("Stopped early: ", sentence, StringComparison.Ordinal);
+        Assert.EndsWith("by no more than 2.7 %.", sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_waits_for_an_answer_is_not_said_to_be_proved_worse()
     {
         SearchReport search = new("strings", 12, 6, 360.2, 0, Proved: true);

@@ -55,7 +55,8 @@ public static class Planner
             return setting.Result([setting.Judge.Judge(least, setting.Worth(least), 1, [])], ask is not null ? ask.Report : go.Report);
         }
 
-        if (chosen.Count < Shown && roomier is not null && !chosen.Exists(pick => pick.Candidate.Wirings.SequenceEqual(roomier.Wirings)))
+        if (chosen.Count < Shown && roomier is not null
+            && new AlikeInputs(within) is var alike && !chosen.Exists(pick => alike.Key(pick.Candidate.Wirings) == alike.Key(roomier.Wirings)))
         {
             chosen.Add((resolved.Others[^1], ["more room to the voltage limit"]));
         }

@@ -102,6 +102,28 @@ public sealed class WiringSearchProperties
         iter: 100,
         threads: 1);
 
+    [Fact]
+    public void A_pile_taken_in_groups_is_bounded_above_every_wiring_and_its_best_is_one_of_them() => Gen.Select(Problem(5, 1, 1, WiringFamily.Strings), Gen.Double[0.3, 2]).Sample(
+        (problem, besideShare) =>
+        {
+            problem = problem with { Stocks = [.. problem.Stocks.Select(stock => stock with { MaxBesideA = besideShare * stock.LabelIscA })] };
+            double Most(Wiring part, Func<SearchStock, double> value) => part.Panels.Max(name => value(problem.Stocks.Single(stock => stock.Name == name)));
+            bool Fits(ImmutableArray<Wiring?> wirings) => wirings[0] is not { } wiring || wiring.Strings.All(part =>
+                wiring.Strings.Sum(beside => Most(beside, stock => stock.LabelIscA)) - Most(part, stock => stock.LabelIscA) <= -Most(part, stock => -stock.MaxBesideA) + 1e-9);
+            SearchOutcome outcome = WiringSearch.Run(problem with { Accept = Fits }, SearchOptions.Default with { MostParts = 12 });
+
+            double bestW = EveryWiring.Judged(problem).Where(wiring => Fits(wiring.Wirings)).Max(wiring => wiring.ObjectiveW);
+            Assert.InRange(outcome.Report.BoundW, bestW * (1 - 1e-8), double.MaxValue);
+            Assert.All(outcome.Best, candidate =>
+            {
+                Assert.True(Fits(candidate.Wirings));
+                Assert.Equal(EveryWiring.Worth(problem, candidate.Wirings), candidate.ObjectiveW, 1e-7 * bestW);
+                Assert.InRange(candidate.ObjectiveW, 0, bestW * (1 + 1e-8));
+            });
+        },
+        iter: 150,
+        threads: 1);
+
     private static void AgreesWithEveryWiring(Gen<SearchProblem> problems, int times) => problems.Sample(
         problem =>
         {

@@ -160,6 +160,22 @@ public sealed class WiringSearchTests
     }
 
     [Fact]
+    public void More_sharings_out_than_can_be_listed_end_in_a_gap_and_not_in_all_memory()
+    {
+        // Every string is one panel, and all four inputs take any of them: nearly every sharing-out has nearly the highest bound.
+        SearchProblem problem = Problem(Mixed(13), OpenInput) with
+        {
+            Inputs = [.. Enumerable.Range(0, 4).Select(i => OpenInput with { Name = $"in{i}", MaxVoltageV = 30 + i })],
+        };
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        SearchOutcome outcome = WiringSearch.Run(problem, SearchOptions.Default with { NodeBudget = 500_000 });
+
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 400L << 20);
+        Assert.NotEmpty(outcome.Best);
+        Assert.InRange(outcome.Best[0].ObjectiveW, 0.7 * outcome.Report.BoundW, outcome.Report.BoundW);
+    }
+
+    [Fact]
     public void Moments_that_do_not_fit_the_panels_are_refused()
     {
         SearchProblem problem = Problem([SearchPanels.Stock("a", 1, 36, 6, [1000, 500])], OpenInput);
