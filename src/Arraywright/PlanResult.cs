@@ -36,6 +36,9 @@ public sealed record PlanResult
     /// <summary>Best first, at least one.</summary>
     public required ImmutableArray<Design> Designs { get; init; }
 
+    /// <summary>The days that energies are of; null for a year.</summary>
+    public DaySpan? Dates { get; init; }
+
     /// <summary>What the search did; null for a check.</summary>
     public required SearchReport? Search { get; init; }
 

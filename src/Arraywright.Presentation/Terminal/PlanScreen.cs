@@ -129,7 +129,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         if (result.Designs.Length > 1)
         {
             Heading("What else would work, best first");
-            DesignsTable.Write(writer, result.Designs, result.Plan.Goal == Goal.Day ? result.Plan.Dates : null, style);
+            DesignsTable.Write(writer, result.Designs, result.Dates, style);
             writer.WriteLine();
         }
         else

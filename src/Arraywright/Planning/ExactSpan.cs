@@ -18,22 +18,26 @@ internal sealed class ExactSpan
     private readonly SunSeries _series;
     private readonly WeatherYear _weather;
 
-    private ExactSpan(PlanPhysics physics, WeatherYear weather, SunSeries series)
+    private ExactSpan(PlanPhysics physics, WeatherYear weather, DaySpan? dates)
     {
-        (_physics, _weather, _series) = (physics, weather, series);
+        (_physics, _weather, Dates) = (physics, weather, dates);
+        _series = SunOnPanels.Of(physics.Plan, weather, SunOptions.Of(physics.Plan));
         bool oneSun = physics.Plan.Panels.All(stock => stock.Mount is null && stock.Shade.Hours.IsEmpty);
         Ranking = new RankingMoments
         {
-            Moments = DistilledMoments.Of(series, oneSun ? Moments : MomentsOfSeveralSuns, EnergyOptions.Default.SpreadWithinStep),
+            Moments = DistilledMoments.Of(_series, oneSun ? Moments : MomentsOfSeveralSuns, EnergyOptions.Default.SpreadWithinStep),
             Assumptions = [.. Assumed()],
             IsYearEnergy = true,
         };
     }
 
+    /// <summary>The days its energies are of; null for the whole year.</summary>
+    public DaySpan? Dates { get; }
+
     /// <summary>The moments to search by.</summary>
     public RankingMoments Ranking { get; }
 
-    /// <summary>The span of a plan; null where its goal is the peak, where no weather of its place is known, or where the sun does not shine.</summary>
+    /// <summary>The span of a plan: its days, or the year where it names none or the sun does not shine on them; null where its goal is the peak or no weather of its place is known.</summary>
     public static ExactSpan? For(PlanPhysics physics)
     {
         Plan plan = physics.Plan;
@@ -42,10 +46,12 @@ internal sealed class ExactSpan
             return null;
         }
 
-        WeatherYear span = plan is { Goal: Goal.Day, Dates: { } dates } ? Within(weather, dates) : weather;
-        ExactSpan exact = new(physics, span, SunOnPanels.Of(plan, span, SunOptions.Of(plan)));
-        return exact.Ranking.Moments.IsEmpty ? null : exact;
+        return plan is { Goal: Goal.Day, Dates: { } dates } && Within(weather, dates) is { } some && Lit(new ExactSpan(physics, some, dates)) is { } days
+            ? days
+            : Lit(new ExactSpan(physics, weather, dates: null));
     }
+
+    private static ExactSpan? Lit(ExactSpan span) => span.Ranking.Moments.IsEmpty ? null : span;
 
     /// <summary>Energy into the inputs of each design, kWh, every step solved on the true circuit.</summary>
     /// <param name="designs">Their wirings, one entry an input.</param>
@@ -71,16 +77,16 @@ internal sealed class ExactSpan
     private double DeliveredKWh(ImmutableArray<Wiring?> wirings) =>
         EnergyRun.DeliveredKWh(_physics, wirings, _series, EnergyOptions.Default);
 
-    private static WeatherYear Within(WeatherYear weather, DaySpan dates) =>
-        weather.Steps.Where(step => dates.Has(weather.Middle(step))).ToImmutableArray() is { IsEmpty: false } steps ? weather.With(steps) : weather;
+    private static WeatherYear? Within(WeatherYear weather, DaySpan dates) =>
+        weather.Steps.Where(step => dates.Has(weather.Middle(step))).ToImmutableArray() is { IsEmpty: false } steps ? weather.With(steps) : null;
 
     private IEnumerable<Assumption> Assumed()
     {
         Plan plan = _physics.Plan;
         yield return new Assumption("sun to rank by", $"{_weather.GlobalKWhPerM2:0} kWh/m² on the flat", $"From {_weather.Source}.");
-        if (plan is { Goal: Goal.Day, Dates: null })
+        if (plan.Goal == Goal.Day && Dates is null)
         {
-            yield return new Assumption("day to be best on", "the whole year", "The plan names no \"date\".");
+            yield return new Assumption("day to be best on", "the whole year", plan.Dates is { } dark ? $"The weather has no sun on {dark}." : "The plan names no \"date\".");
         }
 
         foreach (Assumption assumption in YearAssumptions.OfSun(plan, _weather, EnergyOptions.Default))

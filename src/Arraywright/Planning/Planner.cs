@@ -183,6 +183,7 @@ public static class Planner
         {
             Plan = Physics.Plan,
             Designs = designs,
+            Dates = Exact?.Dates,
             Search = search,
             Temperatures = Physics.Temperatures with { ColdestDaylightCellC = Physics.Weather?.ColdestCellC },
             Assumed = Assumed,

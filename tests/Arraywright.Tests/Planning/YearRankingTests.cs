@@ -99,6 +99,17 @@ public sealed class YearRankingTests
     }
 
     [Fact]
+    public void On_a_day_without_sun_the_whole_year_ranks_and_says_so()
+    {
+        Plan dark = Farm(Goal.Day, DaySpan.Of(12, 21)) with { Place = new Place(70, 25, 20, -30, null) };
+        PlanResult result = Answer(dark);
+        Assert.Null(result.Dates);
+        Assert.Equal(Answer(dark with { Goal = Goal.Year, Dates = null }).Designs[0].EnergyKWh, result.Designs[0].EnergyKWh);
+        Assert.Contains(result.Assumed, assumption => assumption.Why == "The weather has no sun on 12-21.");
+        Assert.Equal(DaySpan.Of(6, 21), Answer(Farm(Goal.Day, DaySpan.Of(6, 21))).Dates);
+    }
+
+    [Fact]
     public void Where_the_weather_is_unknown_the_standard_weighting_ranks()
     {
         PlanResult result = Answer(Farm() with { Place = null });
