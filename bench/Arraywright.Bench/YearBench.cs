@@ -10,7 +10,7 @@ namespace Arraywright.Bench;
 /// <summary>Times a year of an array of two strings of four panels, all eight different, hour by hour and minute by minute.</summary>
 internal static class YearBench
 {
-    private const int Rounds = 9;
+    private const int Rounds = 31;
     private static readonly int[] Watts = [100, 120, 135, 150, 165, 180, 200, 220];
 
     /// <summary>Runs and prints a table: medians, and the memory allocated by one run.</summary>
