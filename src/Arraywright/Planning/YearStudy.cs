@@ -44,11 +44,18 @@ public static class YearStudy
     /// <param name="options">How the energy is run.</param>
     /// <param name="progress">Told the share done of a search.</param>
     /// <param name="cancellation">Ends a search early.</param>
-    public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation) =>
+        Of(plan, Wirings(plan, progress, cancellation).Design, weather, options);
+
+    /// <summary>The year of a design that is at hand already.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">One of its designs.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="options">How the energy is run.</param>
+    public static YearResult Of(Plan plan, Design design, WeatherYear weather, EnergyOptions options)
     {
-        (Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
         SunSeries series = SunOnPanels.Of(plan, FinerWeather.InSteps(weather, options.StepH), SunOptions.Of(plan));
-        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
+        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), [.. design.Assignments.Select(assignment => assignment.Wiring)], series, options);
         return new YearResult
         {
             Plan = plan,

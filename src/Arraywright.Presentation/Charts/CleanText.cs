@@ -1,0 +1,20 @@
+using System.Text;
+
+namespace Arraywright.Presentation.Charts;
+
+/// <summary>Text as XML can hold it.</summary>
+internal static class CleanText
+{
+    /// <summary>The text without what XML cannot hold: control characters and halves of characters become the sign for "unreadable".</summary>
+    public static string Of(string text)
+    {
+        StringBuilder clean = new(text.Length);
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            bool isHeld = rune.Value >= ' ' && rune.Value is not (0x7f or 0xfffe or 0xffff);
+            clean.Append((isHeld ? rune : Rune.ReplacementChar).ToString());
+        }
+
+        return clean.ToString();
+    }
+}
