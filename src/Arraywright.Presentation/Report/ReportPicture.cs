@@ -1,4 +1,5 @@
 using Arraywright.Presentation.Charts;
+using Arraywright.Presentation.Drawing;
 using OxyPlot;
 
 namespace Arraywright.Presentation.Report;
@@ -14,4 +15,7 @@ public sealed record ReportPicture(string Title, string Description, double Widt
 {
     /// <summary>A chart.</summary>
     public static ReportPicture Of(Chart chart) => new(chart.Title, chart.Description, chart.WidthPx, chart.HeightPx, chart.ToSvg, chart.Draw);
+
+    /// <summary>A drawing.</summary>
+    public static ReportPicture Of(Picture drawing) => new(drawing.Title, drawing.Description, drawing.WidthPx, drawing.HeightPx, drawing.ToSvg, drawing.Draw);
 }
