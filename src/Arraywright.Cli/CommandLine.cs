@@ -48,6 +48,7 @@ internal static class CommandLine
             WeatherVerb.Create(host),
             GrowVerb.Create(host),
             TiltVerb.Create(host),
+            ReportVerb.Create(host),
             AskVerb.Create(host),
             NetlistVerb.Create(host),
             QuickVerb.Create(host),

@@ -20,6 +20,7 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["weather"] = ["weather shed.yaml", "weather shed.yaml --years 2014..2023 -o shed-weather.csv"],
         ["grow"] = ["grow mill.yaml", "grow mill.yaml --of mill-215 --most 8 --worth 20%"],
         ["tilt"] = ["tilt shed.yaml", "tilt shed.yaml --date 03-15 --json"],
+        ["report"] = ["report shed.yaml -o shed.pdf", "report shed.yaml -o shed.html --air 12 --date 2026-06-21"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =
