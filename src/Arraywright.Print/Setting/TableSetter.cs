@@ -12,6 +12,9 @@ internal sealed class TableSetter(Letters letters)
     /// <summary>A row longer than this is cut into several.</summary>
     private const int MostLines = 36;
 
+    /// <summary>A table of up to so many rows stays on one page.</summary>
+    private const int ShortTable = 9;
+
     /// <summary>No word makes a column wider than this share of the table.</summary>
     private const double WidestShare = 0.4;
 
@@ -42,9 +45,11 @@ internal sealed class TableSetter(Letters letters)
         }
 
         yield return Strip.Act(sheet => sheet.Begin(PdfBlockLevelElementTag.TableBodyRowGroup), keepsWithNext: true);
-        foreach (ReportRow row in table.Rows)
+        for (int index = 0; index < table.Rows.Length; index++)
         {
-            foreach (Strip strip in Row(table, row, leftPt, widthsPt))
+            Strip[] row = [.. Row(table, table.Rows[index], leftPt, widthsPt)];
+            row[^1] = row[^1] with { KeepsWithNext = index < table.Rows.Length - 1 && IsTogether(index, table.Rows.Length) };
+            foreach (Strip strip in row)
             {
                 yield return strip with { Head = again };
             }
@@ -58,6 +63,9 @@ internal sealed class TableSetter(Letters letters)
         });
         yield return Strip.Gap(7);
     }
+
+    /// <summary>A short table is not cut at all, a long one never behind its first row or before its last.</summary>
+    private static bool IsTogether(int index, int rows) => rows <= ShortTable || index == 0 || index == rows - 2;
 
     private Strip Head(ReportBlock.Table table, double leftPt, double[] widthsPt, PdfBlockLevelElementTag? tag)
     {

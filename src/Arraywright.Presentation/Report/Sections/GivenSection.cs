@@ -106,13 +106,15 @@ internal static class GivenSection
     private static IEnumerable<ReportRow> Site(Plan plan)
     {
         yield return ReportRow.Of("Place", plan.Place is { } place
-            ? $"{Figures.Stated(place.LatitudeDeg, "°")} north, {Figures.Stated(place.LongitudeDeg, "°")} east{(place.IsElevationAssumed ? "" : $", {Figures.Stated(place.ElevationM, "m")} above the sea")}{(place.ColdestC is { } coldestC ? $"; coldest air {Figures.Stated(coldestC, "°C")}" : "")}"
+            ? $"{Degrees(place.LatitudeDeg, "north", "south")}, {Degrees(place.LongitudeDeg, "east", "west")}{(place.IsElevationAssumed ? "" : $", {Figures.Stated(place.ElevationM, "m")} above the sea")}{(place.ColdestC is { } coldestC ? $"; coldest air {Figures.Stated(coldestC, "°C")}" : "")}"
             : "not stated");
-        yield return ReportRow.Of("Mount", $"tilt {Figures.Stated(plan.Mount.TiltDeg, "°")}, facing {Figures.Stated(plan.Mount.AzimuthDeg, "°")} clockwise from north, {Kind(plan.Mount.Kind)}");
+        yield return ReportRow.Of("Mount", $"tilt {plan.Mount.TiltDeg:0.##}°, facing {plan.Mount.AzimuthDeg:0.##}° clockwise from north, {Kind(plan.Mount.Kind)}");
         Cable cable = plan.Cable;
         yield return ReportRow.Of("Run to the input", $"{Figures.Stated(cable.LengthM.Value, "m")} one way, {Stated(cable.AreaMm2, "mm²")}");
         yield return ReportRow.Of("Each string's own run", $"{Figures.Stated(cable.StringLengthM.Value, "m")} one way, {Stated(cable.StringAreaMm2, "mm²")}");
     }
+
+    private static string Degrees(double deg, string positive, string negative) => $"{Math.Abs(deg):0.####}° {(deg < 0 ? negative : positive)}";
 
     private static string Kind(MountKind kind) => kind switch
     {
