@@ -3,7 +3,7 @@ using System.Text;
 namespace Arraywright.Presentation.Charts;
 
 /// <summary>Text as XML can hold it.</summary>
-internal static class XmlText
+internal static class PlainText
 {
     /// <summary>The text, its control characters and halves of characters replaced by the sign for "unreadable".</summary>
     public static string Clean(string text)
