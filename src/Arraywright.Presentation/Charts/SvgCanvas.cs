@@ -36,8 +36,8 @@ internal sealed class SvgCanvas : RenderContextBase
             svg.WriteAttributeString("height", Number(chart.HeightPx));
             svg.WriteAttributeString("role", "img");
             svg.WriteAttributeString("font-family", "Helvetica, Arial, sans-serif");
-            svg.WriteElementString("title", Namespace, CleanText.Of(chart.Title));
-            svg.WriteElementString("desc", Namespace, CleanText.Of(chart.Description));
+            svg.WriteElementString("title", Namespace, PlainText.Clean(chart.Title));
+            svg.WriteElementString("desc", Namespace, PlainText.Clean(chart.Description));
             svg.WriteRaw("\n" + _elements);
             svg.WriteEndElement();
         }
@@ -152,7 +152,7 @@ internal sealed class SvgCanvas : RenderContextBase
         }
 
         Fill(fill);
-        _svg.WriteString(CleanText.Of(text));
+        _svg.WriteString(PlainText.Clean(text));
         _svg.WriteEndElement();
     }
 

@@ -62,7 +62,7 @@ public readonly record struct Pen(Tone Tone, double ThicknessPx, Dash Dash)
     /// <summary>Lengths of the pieces and gaps, pixels; empty for a whole line.</summary>
     public IReadOnlyList<double> DashesPx => Dash switch
     {
-        Dash.Long => [9, 4],
+        Dash.Long => [6, 3],
         Dash.Short => [3, 3],
         _ => [],
     };

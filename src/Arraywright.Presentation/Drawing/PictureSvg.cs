@@ -44,7 +44,7 @@ internal static class PictureSvg
     {
         svg.WriteStartElement(element, Namespace);
         svg.WriteAttributeString("id", id);
-        svg.WriteString(CleanText.Of(text));
+        svg.WriteString(PlainText.Clean(text));
         svg.WriteEndElement();
     }
 
@@ -54,7 +54,7 @@ internal static class PictureSvg
         {
             case Shape.Group group:
                 svg.WriteStartElement("g", Namespace);
-                svg.WriteElementString("title", Namespace, CleanText.Of(group.Title));
+                svg.WriteElementString("title", Namespace, PlainText.Clean(group.Title));
                 foreach (Shape part in group.Shapes)
                 {
                     Write(svg, part);
@@ -107,7 +107,7 @@ internal static class PictureSvg
             svg.WriteAttributeString("text-anchor", words.Anchor == Anchor.End ? "end" : "middle");
         }
 
-        svg.WriteString(CleanText.Of(words.Text));
+        svg.WriteString(PlainText.Clean(words.Text));
     }
 
     private static void Paint(XmlWriter svg, Tone? fill, Pen? stroke)

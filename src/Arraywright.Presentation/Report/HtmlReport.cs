@@ -47,7 +47,7 @@ public static class HtmlReport
         Meta(page, "charset", "utf-8", null);
         Meta(page, "http-equiv", "Content-Security-Policy", Policy);
         Meta(page, "name", "viewport", "width=device-width, initial-scale=1");
-        page.WriteElementString("title", CleanText.Of(report.Title));
+        page.WriteElementString("title", PlainText.Clean(report.Title));
         Meta(page, "name", "description", report.Subject);
         Meta(page, "name", "generator", report.Program);
         if (report.Date is { } date)
@@ -67,7 +67,7 @@ public static class HtmlReport
         page.WriteAttributeString(key, name);
         if (content is not null)
         {
-            page.WriteAttributeString("content", CleanText.Of(content));
+            page.WriteAttributeString("content", PlainText.Clean(content));
         }
 
         page.WriteEndElement();
@@ -78,7 +78,7 @@ public static class HtmlReport
         page.WriteStartElement("header");
         page.WriteStartElement("h1");
         page.WriteAttributeString("dir", "auto");
-        page.WriteString(CleanText.Of(report.Title));
+        page.WriteString(PlainText.Clean(report.Title));
         page.WriteEndElement();
         page.WriteElementString("p", report.Subject + (report.Date is { } date ? $". {Day(date)}" : ""));
         page.WriteEndElement();
@@ -128,10 +128,10 @@ public static class HtmlReport
                 WriteVerdict(page, verdict);
                 break;
             case ReportBlock.Heading heading:
-                page.WriteElementString("h3", CleanText.Of(heading.Text));
+                page.WriteElementString("h3", PlainText.Clean(heading.Text));
                 break;
             case ReportBlock.Paragraph paragraph:
-                page.WriteElementString("p", CleanText.Of(paragraph.Text));
+                page.WriteElementString("p", PlainText.Clean(paragraph.Text));
                 break;
             case ReportBlock.Bullets bullets:
                 WriteBullets(page, bullets);
@@ -145,7 +145,7 @@ public static class HtmlReport
             case ReportBlock.Picture picture:
                 page.WriteStartElement("figure");
                 page.WriteRaw(picture.Shown.ToSvg());
-                page.WriteElementString("figcaption", CleanText.Of(picture.Shown.Title));
+                page.WriteElementString("figcaption", PlainText.Clean(picture.Shown.Title));
                 page.WriteEndElement();
                 break;
         }
@@ -159,7 +159,7 @@ public static class HtmlReport
         page.WriteStartElement("p");
         page.WriteAttributeString("class", $"verdict {HtmlStyle.Class(verdict.Level)}");
         page.WriteElementString("strong", word + ":");
-        page.WriteString(" " + CleanText.Of(rest));
+        page.WriteString(" " + PlainText.Clean(rest));
         page.WriteEndElement();
     }
 
@@ -171,11 +171,11 @@ public static class HtmlReport
             page.WriteStartElement("li");
             if (item.Lead.Length > 0)
             {
-                page.WriteElementString("strong", CleanText.Of(item.Lead));
+                page.WriteElementString("strong", PlainText.Clean(item.Lead));
                 page.WriteString(" ");
             }
 
-            page.WriteString(CleanText.Of(item.Text));
+            page.WriteString(PlainText.Clean(item.Text));
             page.WriteEndElement();
         }
 
@@ -189,10 +189,10 @@ public static class HtmlReport
         foreach (ReportStep step in steps.Items)
         {
             page.WriteStartElement("li");
-            page.WriteElementString("strong", CleanText.Of(step.Title));
+            page.WriteElementString("strong", PlainText.Clean(step.Title));
             foreach (string line in step.Do)
             {
-                page.WriteElementString("p", CleanText.Of(line));
+                page.WriteElementString("p", PlainText.Clean(line));
             }
 
             if (step.Expected is { } expected)
@@ -205,7 +205,7 @@ public static class HtmlReport
                 page.WriteStartElement("p");
                 page.WriteAttributeString("class", "if-not");
                 page.WriteElementString("strong", "If not:");
-                page.WriteString(" " + CleanText.Of(ifNot));
+                page.WriteString(" " + PlainText.Clean(ifNot));
                 page.WriteEndElement();
             }
 

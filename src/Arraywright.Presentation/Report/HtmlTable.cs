@@ -13,10 +13,10 @@ internal static class HtmlTable
         page.WriteStartElement("div");
         page.WriteAttributeString("class", "table");
         page.WriteAttributeString("role", "region");
-        page.WriteAttributeString("aria-label", CleanText.Of(table.Caption));
+        page.WriteAttributeString("aria-label", PlainText.Clean(table.Caption));
         page.WriteAttributeString("tabindex", "0");
         page.WriteStartElement("table");
-        page.WriteElementString("caption", CleanText.Of(table.Caption));
+        page.WriteElementString("caption", PlainText.Clean(table.Caption));
         if (table.Columns.Any(column => column.Title.Length > 0))
         {
             WriteHead(page, table);
@@ -71,7 +71,7 @@ internal static class HtmlTable
 
             Figure(page, table.Columns[column]);
             page.WriteAttributeString("dir", "auto");
-            page.WriteString(CleanText.Of(row.Cells[column]));
+            page.WriteString(PlainText.Clean(row.Cells[column]));
             page.WriteFullEndElement();
         }
 
@@ -84,7 +84,7 @@ internal static class HtmlTable
             page.WriteFullEndElement();
             page.WriteStartElement("td");
             page.WriteAttributeString("colspan", (table.Columns.Length - 1).ToString(CultureInfo.InvariantCulture));
-            page.WriteString(CleanText.Of(note));
+            page.WriteString(PlainText.Clean(note));
             page.WriteEndElement();
             page.WriteEndElement();
         }

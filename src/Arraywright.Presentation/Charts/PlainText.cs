@@ -3,10 +3,10 @@ using System.Text;
 namespace Arraywright.Presentation.Charts;
 
 /// <summary>Text as XML can hold it.</summary>
-internal static class CleanText
+internal static class PlainText
 {
     /// <summary>The text, its control characters and halves of characters replaced by the sign for "unreadable".</summary>
-    public static string Of(string text)
+    public static string Clean(string text)
     {
         StringBuilder clean = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
