@@ -84,6 +84,7 @@ internal static class ReportVerb
             Result = result,
             Year = weather is null ? null : YearStudy.Of(plan, result.Designs[0], weather, EnergyOptions.Default),
             Curves = CurveStudy.Of(result, options),
+            Readings = ReadingStudy.Of(plan, result.Designs[0], options),
             Order = ConnectionPlanner.Of(plan, result.Designs[0], options.Conditions),
             Program = VersionText.Line,
             Date = date,

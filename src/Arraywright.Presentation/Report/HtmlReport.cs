@@ -128,10 +128,10 @@ public static class HtmlReport
                 WriteVerdict(page, verdict);
                 break;
             case ReportBlock.Heading heading:
-                page.WriteElementString("h3", PlainText.Clean(heading.Text));
+                page.WriteElementString("h3", Text(heading.Text));
                 break;
             case ReportBlock.Paragraph paragraph:
-                page.WriteElementString("p", PlainText.Clean(paragraph.Text));
+                page.WriteElementString("p", Text(paragraph.Text));
                 break;
             case ReportBlock.Bullets bullets:
                 WriteBullets(page, bullets);
@@ -143,10 +143,7 @@ public static class HtmlReport
                 HtmlTable.Write(page, table);
                 break;
             case ReportBlock.Picture picture:
-                page.WriteStartElement("figure");
-                page.WriteRaw(picture.Shown.ToSvg());
-                page.WriteElementString("figcaption", PlainText.Clean(picture.Shown.Title));
-                page.WriteEndElement();
+                WritePicture(page, picture.Shown);
                 break;
         }
     }
@@ -159,7 +156,32 @@ public static class HtmlReport
         page.WriteStartElement("p");
         page.WriteAttributeString("class", $"verdict {HtmlStyle.Class(verdict.Level)}");
         page.WriteElementString("strong", word + ":");
-        page.WriteString(" " + PlainText.Clean(rest));
+        page.WriteString(" " + Text(rest));
+        page.WriteEndElement();
+    }
+
+    private static void WritePicture(XmlWriter page, ReportPicture picture)
+    {
+        page.WriteStartElement("figure");
+        WriteSvg(page, picture, picture.Narrow is null ? null : "wide");
+        if (picture.Narrow is { } narrow)
+        {
+            WriteSvg(page, narrow, "narrow");
+        }
+
+        page.WriteElementString("figcaption", Text(picture.Caption));
+        page.WriteEndElement();
+    }
+
+    private static void WriteSvg(XmlWriter page, ReportPicture picture, string? screen)
+    {
+        page.WriteStartElement("div");
+        if (screen is not null)
+        {
+            page.WriteAttributeString("class", screen);
+        }
+
+        page.WriteRaw(picture.ToSvg());
         page.WriteEndElement();
     }
 
@@ -171,11 +193,11 @@ public static class HtmlReport
             page.WriteStartElement("li");
             if (item.Lead.Length > 0)
             {
-                page.WriteElementString("strong", PlainText.Clean(item.Lead));
+                page.WriteElementString("strong", Text(item.Lead));
                 page.WriteString(" ");
             }
 
-            page.WriteString(PlainText.Clean(item.Text));
+            page.WriteString(Text(item.Text));
             page.WriteEndElement();
         }
 
@@ -189,10 +211,10 @@ public static class HtmlReport
         foreach (ReportStep step in steps.Items)
         {
             page.WriteStartElement("li");
-            page.WriteElementString("strong", PlainText.Clean(step.Title));
+            page.WriteElementString("strong", Text(step.Title));
             foreach (string line in step.Do)
             {
-                page.WriteElementString("p", PlainText.Clean(line));
+                page.WriteElementString("p", Text(line));
             }
 
             if (step.Expected is { } expected)
@@ -205,7 +227,7 @@ public static class HtmlReport
                 page.WriteStartElement("p");
                 page.WriteAttributeString("class", "if-not");
                 page.WriteElementString("strong", "If not:");
-                page.WriteString(" " + PlainText.Clean(ifNot));
+                page.WriteString(" " + Text(ifNot));
                 page.WriteEndElement();
             }
 
@@ -214,6 +236,9 @@ public static class HtmlReport
 
         page.WriteEndElement();
     }
+
+    /// <summary>Text as a page holds it, figures tied to their units.</summary>
+    internal static string Text(string text) => PlainText.Clean(TiedFigures.Of(text));
 
     private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -35,13 +35,16 @@ internal static class HtmlStyle
         table { border-collapse: collapse; width: 100%; font-size: 0.92rem; overflow-wrap: break-word; }
         caption { text-align: left; font-weight: 600; padding: 0.2rem 0; }
         th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.5rem; border-top: 1px solid var(--line); }
+        thead .figure { white-space: normal; }
         thead th { background: var(--pale); } tbody th { font-weight: 600; }
-        .figure { text-align: right; font-variant-numeric: tabular-nums; }
+        .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
         .note td { border-top: 0; padding-top: 0; font-size: 0.88rem; }
         .steps > li { margin: 1.1rem 0; padding-left: 0.3rem; }
         .steps p { margin: 0.3rem 0; }
         .if-not { border-left: 0.3rem solid var(--ask); padding-left: 0.7rem; }
         figure { margin: 1rem 0; } figure svg { max-width: 100%; height: auto; }
+        .narrow { display: none; }
+        @media screen and (max-width: 40rem) { .wide { display: none; } .narrow { display: block; } }
         figcaption { font-size: 0.9rem; }
         footer { margin-top: 2rem; border-top: 1px solid var(--line); font-size: 0.85rem; }
         @page { size: A4; margin: 16mm; }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml;
-using Arraywright.Presentation.Charts;
 
 namespace Arraywright.Presentation.Report;
 
@@ -13,10 +12,10 @@ internal static class HtmlTable
         page.WriteStartElement("div");
         page.WriteAttributeString("class", "table");
         page.WriteAttributeString("role", "region");
-        page.WriteAttributeString("aria-label", PlainText.Clean(table.Caption));
+        page.WriteAttributeString("aria-label", HtmlReport.Text(table.Caption));
         page.WriteAttributeString("tabindex", "0");
         page.WriteStartElement("table");
-        page.WriteElementString("caption", PlainText.Clean(table.Caption));
+        page.WriteElementString("caption", HtmlReport.Text(table.Caption));
         if (table.Columns.Any(column => column.Title.Length > 0))
         {
             WriteHead(page, table);
@@ -71,7 +70,7 @@ internal static class HtmlTable
 
             Figure(page, table.Columns[column]);
             page.WriteAttributeString("dir", "auto");
-            page.WriteString(PlainText.Clean(row.Cells[column]));
+            page.WriteString(HtmlReport.Text(row.Cells[column]));
             page.WriteFullEndElement();
         }
 
@@ -84,7 +83,7 @@ internal static class HtmlTable
             page.WriteFullEndElement();
             page.WriteStartElement("td");
             page.WriteAttributeString("colspan", (table.Columns.Length - 1).ToString(CultureInfo.InvariantCulture));
-            page.WriteString(PlainText.Clean(note));
+            page.WriteString(HtmlReport.Text(note));
             page.WriteEndElement();
             page.WriteEndElement();
         }

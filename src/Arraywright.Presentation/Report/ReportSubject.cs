@@ -16,6 +16,9 @@ public sealed record ReportSubject
     /// <summary>The curve of each connected input.</summary>
     public required ImmutableArray<CurveResult> Curves { get; init; }
 
+    /// <summary>What meters show at each part of each input's array, in plan order.</summary>
+    public required ImmutableArray<ArrayReading?> Readings { get; init; }
+
     /// <summary>How it is connected.</summary>
     public required ConnectionOrder Order { get; init; }
 

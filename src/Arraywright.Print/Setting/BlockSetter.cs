@@ -198,7 +198,7 @@ internal sealed class BlockSetter(Letters letters)
             {
                 KeepsWithNext = true,
             },
-            .. Text(PdfBlockLevelElementTag.Paragraph, 0, Layout.SmallPt, Layout.Faint, keepsWithNext: false, (picture.Title, letters.Font(Layout.SmallPt, isBold: false))),
+            .. Text(PdfBlockLevelElementTag.Paragraph, 0, Layout.SmallPt, Layout.Faint, keepsWithNext: false, (picture.Caption, letters.Font(Layout.SmallPt, isBold: false))),
             Strip.Gap(8),
         ];
     }

@@ -15,9 +15,10 @@ internal static class Pager
         {
             next = first + 1;
             double togetherPt = strips[first].HeightPt;
-            while (strips[next - 1].KeepsWithNext && next < strips.Count)
+            for (bool keeps = strips[first].KeepsWithNext; keeps && next < strips.Count; next++)
             {
-                togetherPt += strips[next++].HeightPt;
+                togetherPt += strips[next].HeightPt;
+                keeps = strips[next].KeepsWithNext || strips[next].IsGap;
             }
 
             // What is too high for a page of its own is cut where it must be.

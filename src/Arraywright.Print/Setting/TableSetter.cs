@@ -12,8 +12,8 @@ internal sealed class TableSetter(Letters letters)
     /// <summary>A row longer than this is cut into several.</summary>
     private const int MostLines = 36;
 
-    /// <summary>A table of up to so many rows stays on one page.</summary>
-    private const int ShortTable = 9;
+    /// <summary>A table of up to this height stays on one page; a longer one is cut, but not behind its first row or before its last.</summary>
+    private const double ShortPt = 170;
 
     /// <summary>No word makes a column wider than this share of the table.</summary>
     private const double WidestShare = 0.4;
@@ -45,11 +45,13 @@ internal sealed class TableSetter(Letters letters)
         }
 
         yield return Strip.Act(sheet => sheet.Begin(PdfBlockLevelElementTag.TableBodyRowGroup), keepsWithNext: true);
-        for (int index = 0; index < table.Rows.Length; index++)
+        Strip[][] rows = [.. table.Rows.Select(row => Row(table, row, leftPt, widthsPt).ToArray())];
+        bool isShort = rows.Sum(strips => strips.Sum(strip => strip.HeightPt)) <= ShortPt;
+        for (int index = 0; index < rows.Length; index++)
         {
-            Strip[] row = [.. Row(table, table.Rows[index], leftPt, widthsPt)];
-            row[^1] = row[^1] with { KeepsWithNext = index < table.Rows.Length - 1 && IsTogether(index, table.Rows.Length) };
-            foreach (Strip strip in row)
+            bool isTogether = index < rows.Length - 1 && (isShort || index == 0 || index == rows.Length - 2);
+            rows[index][^1] = rows[index][^1] with { KeepsWithNext = isTogether };
+            foreach (Strip strip in rows[index])
             {
                 yield return strip with { Head = again };
             }
@@ -63,9 +65,6 @@ internal sealed class TableSetter(Letters letters)
         });
         yield return Strip.Gap(7);
     }
-
-    /// <summary>A short table is not cut at all, a long one never behind its first row or before its last.</summary>
-    private static bool IsTogether(int index, int rows) => rows <= ShortTable || index == 0 || index == rows - 2;
 
     private Strip Head(ReportBlock.Table table, double leftPt, double[] widthsPt, PdfBlockLevelElementTag? tag)
     {

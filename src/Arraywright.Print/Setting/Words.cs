@@ -1,4 +1,5 @@
 using System.Globalization;
+using Arraywright.Presentation.Report;
 using PdfSharp.Drawing;
 
 namespace Arraywright.Print.Setting;
@@ -17,7 +18,7 @@ internal sealed record TextLine(IReadOnlyList<Run> Runs, double WidthPt);
 /// <summary>Breaks text into lines: at spaces where it can, within a word where it must. A figure keeps its unit beside it.</summary>
 internal sealed class Words(Letters letters)
 {
-    private static readonly HashSet<string> Units = new(["V", "A", "W", "Wh", "kWh", "%", "%/K", "°C", "K", "m", "mm²", "W/m²", "kWh/m²", "Ω", "°", "AWG"], StringComparer.Ordinal);
+    private static readonly char[] Breaks = [' ', '\t', '\n', '\r'];
 
     /// <summary>Lines of at most a width.</summary>
     /// <param name="widthPt">The width.</param>
@@ -69,24 +70,9 @@ internal sealed class Words(Letters letters)
     /// <summary>Width of the longest word, pt; 0 for none.</summary>
     public double LongestPt(string text, XFont font) => Split(letters.Known(text)).Select(word => letters.WidthPt(font, word)).DefaultIfEmpty(0).Max();
 
-    /// <summary>Words, those that belong together as one.</summary>
-    private static List<string> Split(string text)
-    {
-        List<string> words = [];
-        foreach (string word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (words.Count > 0 && Units.Contains(word.TrimEnd('.', ',', ';', ':', ')', ']')) && char.IsAsciiDigit(words[^1][^1]))
-            {
-                words[^1] += " " + word;
-            }
-            else
-            {
-                words.Add(word);
-            }
-        }
-
-        return words;
-    }
+    /// <summary>Words, a figure and its unit as one.</summary>
+    private static IEnumerable<string> Split(string text) =>
+        TiedFigures.Of(text).Split(Breaks, StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(TiedFigures.Tie, ' '));
 
     /// <summary>Neighbours in the same font become one piece, so that they read as one text.</summary>
     private TextLine Set(IReadOnlyList<(string Word, XFont Font)> line)

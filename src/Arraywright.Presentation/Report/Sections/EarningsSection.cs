@@ -41,7 +41,7 @@ internal static class EarningsSection
         EnergyResult energy = year.Energy;
         blocks.Add(new ReportBlock.Paragraph(
             $"In a year this wiring brings {Figures.Energy(energy.Total.DeliveredKWh)} into the inputs; {EnergyParts.CutOff(energy.Total)}.{(year.Verdict == Level.Stop ? " That is reckoned only: it must not be connected." : "")}"));
-        blocks.Add(new ReportBlock.Picture(ReportPicture.Of(YearPlot.Of(year))));
+        blocks.Add(new ReportBlock.Picture(ReportPicture.Of("The year, month by month", YearPlot.Of(year))));
         blocks.Add(new ReportBlock.Table(
             "Month by month",
             [new("month", false, 3), new("sun in the plane, kWh/m²", true, 3), new("into the inputs, kWh", true, 3), new("cut off by limits, kWh", true, 3)],

@@ -53,7 +53,7 @@ internal static class GivenSection
     }
 
     /// <summary>A figure that the label does not give says so.</summary>
-    private static string Stated(Sourced<double> figure, string unit) => Figures.Stated(figure.Value, unit) + figure.Origin switch
+    private static string Stated(Sourced<double> figure, string unit) => Figures.Stated(figure.Origin == Origin.Given ? figure.Value : Math.Round(figure.Value, unit == "W" ? 0 : 2), unit) + figure.Origin switch
     {
         Origin.Given => "",
         Origin.Derived => " (worked out)",
