@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-using Arraywright.Climate;
-using Arraywright.Energy;
 using Arraywright.Files;
-using Arraywright.Parts.Connecting;
 using Arraywright.Planning;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
@@ -78,17 +75,7 @@ internal static class ReportVerb
         PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
             ? Planner.Check(plan, options)
             : Planner.Answer(plan, options, progress, cancellation);
-        WeatherYear? weather = plan.WeatherYear ?? YearStudy.BuiltIn(plan);
-        return new ReportSubject
-        {
-            Result = result,
-            Year = weather is null ? null : YearStudy.Of(plan, result.Designs[0], weather, EnergyOptions.Default),
-            Curves = CurveStudy.Of(result, options),
-            Readings = ReadingStudy.Of(plan, result.Designs[0], options),
-            Order = ConnectionPlanner.Of(plan, result.Designs[0], options.Conditions),
-            Program = VersionText.Line,
-            Date = date,
-        };
+        return ReportSubject.Of(result, plan.WeatherYear ?? YearStudy.BuiltIn(plan), options, VersionText.Line, date);
     }
 
     private static int Save(Host host, string path, ReportDocument report)

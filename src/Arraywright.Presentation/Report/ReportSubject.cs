@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
+using Arraywright.Energy;
 using Arraywright.Parts.Connecting;
 using Arraywright.Planning;
 
@@ -30,4 +32,25 @@ public sealed record ReportSubject
 
     /// <summary>The design reported.</summary>
     public Design Design => Result.Designs[0];
+
+    /// <summary>Works out what a report says beside the answer itself.</summary>
+    /// <param name="result">The answer.</param>
+    /// <param name="weather">The weather of its year; null where there is none.</param>
+    /// <param name="options">The conditions its operating points are of.</param>
+    /// <param name="program">The program and its version.</param>
+    /// <param name="date">The date to print on it; null for none.</param>
+    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, string program, DateOnly? date)
+    {
+        (Plan plan, Design design) = (result.Plan, result.Designs[0]);
+        return new ReportSubject
+        {
+            Result = result,
+            Year = weather is null ? null : YearStudy.Of(plan, design, weather, EnergyOptions.Default),
+            Curves = CurveStudy.Of(result, options),
+            Readings = ReadingStudy.Of(plan, design, options),
+            Order = ConnectionPlanner.Of(plan, design, result.Verdict, options.Conditions),
+            Program = program,
+            Date = date,
+        };
+    }
 }

@@ -12,8 +12,9 @@ public static class ConnectionPlanner
     /// <summary>The order for a design of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="design">One of its designs.</param>
+    /// <param name="verdict">The worst that is said of the design, its labels and its parts.</param>
     /// <param name="stated">Conditions of the day, for what the meter shows then.</param>
-    public static ConnectionOrder Of(Plan plan, Design design, StatedConditions stated)
+    public static ConnectionOrder Of(Plan plan, Design design, Level verdict, StatedConditions stated)
     {
         PlanPhysics physics = new(plan);
         ReadingsOfWiring readings = new(physics, stated);
@@ -23,7 +24,6 @@ public static class ConnectionPlanner
                 .Where(pair => pair.Second.Wiring is not null)
                 .Select(pair => (pair.First.Input, pair.Second.Wiring!, pair.Second)),
         ];
-        Level verdict = plan.Doubted(design.Verdict);
         return new ConnectionOrder
         {
             Verdict = verdict,
