@@ -13,14 +13,17 @@ public static class PdfReport
     /// <summary>What the file says it was made at where no date is stated: never the clock's, so that a plan gives the same bytes.</summary>
     private static readonly DateOnly NoDate = new(2000, 1, 1);
 
+    /// <summary>A link leads to a little above its heading.</summary>
+    private const double AbovePt = 10;
+
     /// <summary>Sets it.</summary>
     public static PdfFile Of(ReportDocument report)
     {
         Letters letters = new();
         List<List<Placed>> pages = Pager.Pages([.. new BlockSetter(letters).Strips(report)]);
-        Dictionary<string, int> pageByAnchor = pages
-            .SelectMany((page, index) => page.Where(placed => placed.Strip.Anchor is not null).Select(placed => (placed.Strip.Anchor, Page: index + 1)))
-            .ToDictionary(pair => pair.Anchor!, pair => pair.Page, StringComparer.Ordinal);
+        Dictionary<string, Target> targets = pages
+            .SelectMany((page, index) => page.Where(placed => placed.Strip.Anchor is not null).Select(placed => (placed.Strip.Anchor, Target: new Target(index + 1, Layout.PageHeightPt - placed.TopPt + AbovePt))))
+            .ToDictionary(pair => pair.Anchor!, pair => pair.Target, StringComparer.Ordinal);
         using PdfDocument document = Empty(report);
         UAManager accessible = UAManager.ForDocument(document);
         accessible.SetDocumentLanguage(ReportDocument.Language);
@@ -31,7 +34,7 @@ public static class PdfReport
             PdfPage page = document.AddPage();
             page.Size = PageSize.A4;
             using XGraphics graphics = XGraphics.FromPdfPage(page);
-            Sheet sheet = new(page, graphics, accessible.StructureBuilder, pageByAnchor);
+            Sheet sheet = new(graphics, accessible.StructureBuilder, targets);
             running.Draw(sheet, index + 1);
             foreach ((Strip strip, double topPt) in pages[index])
             {
@@ -40,7 +43,7 @@ public static class PdfReport
                     PdfOutline entry = document.Outlines.Add(titles[anchor], page, opened: true);
                     entry.PageDestinationType = PdfPageDestinationType.Xyz;
                     entry.Left = 0;
-                    entry.Top = Layout.PageHeightPt - topPt + 10;
+                    entry.Top = targets[anchor].FromBottomPt;
                 }
 
                 strip.Draw(sheet, topPt);

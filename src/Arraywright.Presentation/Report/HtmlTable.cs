@@ -11,7 +11,7 @@ internal static class HtmlTable
     {
         page.WriteStartElement("div");
         page.WriteAttributeString("class", "table");
-        page.WriteAttributeString("role", "region");
+        page.WriteAttributeString("role", "group");
         page.WriteAttributeString("aria-label", HtmlReport.Text(table.Caption));
         page.WriteAttributeString("tabindex", "0");
         page.WriteStartElement("table");

@@ -56,10 +56,10 @@ internal sealed class BlockSetter(Letters letters)
         double heightPt = (Layout.Leading * Layout.TextPt) + 1;
         return new Strip(heightPt, (sheet, topPt) =>
         {
-            int page = sheet.PageByAnchor[section.Id];
-            TextLine number = _words.Lines(60, ($"{page}", font))[0];
+            Target target = sheet.Targets[section.Id];
+            TextLine number = _words.Lines(60, ($"{target.Page}", font))[0];
             sheet.Begin(PdfGroupingElementTag.TableOfContentsItem);
-            sheet.BeginLink(new XRect(Layout.LeftPt, topPt, 300, heightPt), page, $"{section.Title}, page {page}");
+            sheet.BeginLink(new XRect(Layout.LeftPt, topPt, 300, heightPt), target, $"{section.Title}, page {target.Page}");
             sheet.Write(_words.Lines(270, (section.Title, font))[0], Layout.LeftPt, topPt, Layout.TextPt, Layout.Ink);
             sheet.Write(number, Layout.LeftPt + 300 - number.WidthPt, topPt, Layout.TextPt, Layout.Ink);
             sheet.End();

@@ -5,14 +5,19 @@ using PdfSharp.UniversalAccessibility;
 
 namespace Arraywright.Print.Setting;
 
+/// <summary>Where a link or a bookmark leads.</summary>
+/// <param name="Page">The page, from 1.</param>
+/// <param name="FromBottomPt">How far above its lower edge.</param>
+internal readonly record struct Target(int Page, double FromBottomPt);
+
 /// <summary>The page being drawn: every text belongs to a tag, every line and area is an ornament.</summary>
-internal sealed class Sheet(PdfPage page, XGraphics graphics, StructureBuilder tags, IReadOnlyDictionary<string, int> pageByAnchor)
+internal sealed class Sheet(XGraphics graphics, StructureBuilder tags, IReadOnlyDictionary<string, Target> targets)
 {
     /// <summary>What pictures are drawn on.</summary>
     public XGraphics Graphics => graphics;
 
-    /// <summary>On which page each section begins, from 1.</summary>
-    public IReadOnlyDictionary<string, int> PageByAnchor => pageByAnchor;
+    /// <summary>Where each section begins.</summary>
+    public IReadOnlyDictionary<string, Target> Targets => targets;
 
     /// <summary>Begins a group of blocks.</summary>
     public void Begin(PdfGroupingElementTag tag) => tags.BeginElement(tag);
@@ -26,11 +31,14 @@ internal sealed class Sheet(PdfPage page, XGraphics graphics, StructureBuilder t
     /// <summary>Begins what is repeated or ornament, and not read out.</summary>
     public void BeginOrnament() => tags.BeginArtifact();
 
-    /// <summary>Begins a link to a page over an area.</summary>
-    public void BeginLink(XRect area, int toPage, string text)
+    /// <summary>Begins a link over an area. The library gives each a random name and the hour of the clock: both go.</summary>
+    public void BeginLink(XRect area, Target to, string text)
     {
         PdfRectangle rectangle = new(graphics.Transformer.WorldToDefaultPage(area));
-        tags.BeginElement(PdfLinkAnnotation.CreateDocumentLink(rectangle, toPage), text);
+        PdfLinkAnnotation link = PdfLinkAnnotation.CreateDocumentLink(rectangle, to.Page, new XPoint(0, to.FromBottomPt));
+        tags.BeginElement(link, text);
+        link.Elements.Remove(PdfAnnotation.Keys.NM);
+        link.Elements.Remove(PdfAnnotation.Keys.M);
     }
 
     /// <summary>Ends what was begun last.</summary>
@@ -59,7 +67,4 @@ internal sealed class Sheet(PdfPage page, XGraphics graphics, StructureBuilder t
         draw();
         tags.End();
     }
-
-    /// <summary>The page itself.</summary>
-    public PdfPage Page => page;
 }
