@@ -34,7 +34,7 @@ public static class CurveStudy
     {
         Plan plan = result.Plan;
         Assignment assignment = result.Designs[0].Assignments[index];
-        PlanPhysics physics = new(plan);
+        PlanPhysics physics = new(result.Plan);
         CircuitTree tree = physics.Tree(assignment.Wiring!, physics.Seen(options.Conditions));
         Circuit circuit = new(tree);
         double[] currentA = new double[Points];
@@ -42,7 +42,7 @@ public static class CurveStudy
         double[] voltageV = [.. Enumerable.Range(0, Points).Select(i => circuit.OpenCircuitV * i / (Points - 1))];
         return new CurveResult
         {
-            Plan = plan,
+            Plan = result.Plan,
             Input = plan.Inputs[index].Input,
             Assignment = assignment,
             Circuit = tree,

@@ -44,8 +44,11 @@ public static class YearStudy
     /// <param name="options">How the energy is run.</param>
     /// <param name="progress">Told the share done of a search.</param>
     /// <param name="cancellation">Ends a search early.</param>
-    public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation) =>
-        Of(plan, Wirings(plan, progress, cancellation).Design, weather, options);
+    public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        (plan, Design design, _) = Wirings(plan, progress, cancellation);
+        return Of(plan, design, weather, options);
+    }
 
     /// <summary>The year of a design that is at hand already.</summary>
     /// <param name="plan">The plan.</param>
@@ -67,12 +70,12 @@ public static class YearStudy
         };
     }
 
-    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input.</summary>
-    internal static (Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
+    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input; the plan with its cable sized for them.</summary>
+    internal static (Plan Sized, Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
     {
-        Design design = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, PlannerOptions.Default).Designs[0]
-            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation).Designs[0];
-        return (design, [.. design.Assignments.Select(assignment => assignment.Wiring)]);
+        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Planner.Check(plan, PlannerOptions.Default)
+            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation);
+        return (result.Plan, result.Designs[0], Planner.Wirings(result.Designs[0]));
     }
 }
