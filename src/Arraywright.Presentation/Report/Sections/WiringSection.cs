@@ -29,21 +29,21 @@ internal static class WiringSection
                 continue;
             }
 
-            string join = subject.Result.Verdict == Level.Stop ? "Not to be connected." : WiringWords.HowToJoin(wiring);
+            string join = subject.Verdict == Level.Stop ? "Not to be connected." : WiringWords.HowToJoin(wiring);
             blocks.Add(new ReportBlock.Paragraph($"{WiringWords.Describe(wiring)} {join}"));
-            blocks.Add(MeterRows.Of(assignment, subject.Result.Verdict));
+            blocks.Add(MeterRows.Of(assignment, subject.Verdict));
             if (subject.Curves.FirstOrDefault(curve => curve.Input.Name == assignment.Input) is { } curve)
             {
                 blocks.Add(new ReportBlock.Picture(ReportPicture.Of($"Amps and watts over volts at {assignment.Input}", CurvePlot.Of(curve))));
             }
         }
 
-        return new ReportSection("wiring", subject.Result.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
+        return new ReportSection("wiring", subject.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
     }
 
     private static void AddDrawings(ImmutableArray<ReportBlock>.Builder blocks, ReportSubject subject)
     {
-        DrawingSheet narrow = DrawingSheet.Of(subject.Result.Plan, subject.Design, subject.Readings, []);
+        DrawingSheet narrow = DrawingSheet.Of(subject.Parts, subject.Readings);
         if (narrow.Hookups.IsEmpty)
         {
             return;
