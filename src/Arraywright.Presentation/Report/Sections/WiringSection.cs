@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Limits;
+using Arraywright.Planning;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Drawing;
 using Arraywright.Presentation.Terminal;
@@ -41,17 +42,18 @@ internal static class WiringSection
         return new ReportSection("wiring", subject.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
     }
 
+    /// <summary>Each input is drawn by itself, so that none comes out too small; panels and plugs are numbered through all of them.</summary>
     private static void AddDrawings(ImmutableArray<ReportBlock>.Builder blocks, ReportSubject subject)
     {
-        DrawingSheet narrow = DrawingSheet.Of(subject.Parts, subject.Readings);
-        if (narrow.Hookups.IsEmpty)
+        DrawingSheet all = DrawingSheet.Of(subject.Parts, subject.Readings);
+        foreach ((Hookup hookup, ArrayReading? reading) in all.Hookups.Zip(all.Readings))
         {
-            return;
+            string at = all.Hookups.Length > 1 ? $" at {hookup.Assignment.Input}" : "";
+            DrawingSheet narrow = all with { Hookups = [hookup], Readings = [reading] };
+            DrawingSheet wide = narrow with { WidthPx = DrawingSheet.PagePx };
+            blocks.Add(new ReportBlock.Picture(Shown($"How the panels are plugged together{at}", narrow.Arrangement(), wide.Arrangement)));
+            blocks.Add(new ReportBlock.Picture(Shown($"Wiring diagram{at}", narrow.Diagram(), wide.Diagram)));
         }
-
-        DrawingSheet wide = narrow with { WidthPx = DrawingSheet.PagePx };
-        blocks.Add(new ReportBlock.Picture(Shown("How the panels are plugged together", narrow.Arrangement(), wide.Arrangement)));
-        blocks.Add(new ReportBlock.Picture(Shown("Wiring diagram", narrow.Diagram(), wide.Diagram)));
     }
 
     /// <summary>A small array is drawn for a telephone only: it serves on a page too.</summary>
