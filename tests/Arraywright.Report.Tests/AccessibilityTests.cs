@@ -14,15 +14,13 @@ public sealed class AccessibilityTests
     /// <summary>Every verdict, light and dark, and the hardest names.</summary>
     private static readonly (string Name, ColorScheme Scheme)[] Opened =
     [
-        ("four panels", ColorScheme.Light),
-        ("two inputs", ColorScheme.Dark),
+        ("one panel, no place, nothing optional", ColorScheme.Light),
         ("two panels, a stop", ColorScheme.Light),
         ("two panels, a stop", ColorScheme.Dark),
-        ("one panel, no place, nothing optional", ColorScheme.Light),
         ("sixteen panels, hard names", ColorScheme.Dark),
     ];
 
-    [Fact]
+    [Fact(Timeout = 400_000)]
     public async Task No_rule_of_axe_is_broken_and_nothing_runs_off_a_telephone()
     {
         Assert.SkipUnless(File.Exists(Chromium), "chromium is not installed: the page is not opened in a browser.");
