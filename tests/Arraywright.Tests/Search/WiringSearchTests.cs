@@ -48,6 +48,18 @@ public sealed class WiringSearchTests
     }
 
     [Fact]
+    public void A_wiring_that_never_starts_is_no_answer()
+    {
+        // The cold figure is 1.12 times the open-circuit voltage in this sun.
+        SearchStock stock = SearchPanels.Stock("a", 2, 36, 6, Sun);
+        InputWindow startsHigh = InputWindow.Open with { StartV = 1.99 * stock.ColdLabelV / 1.12 };
+        InputWindow startsTooHigh = InputWindow.Open with { StartV = 2.01 * stock.ColdLabelV / 1.12 };
+
+        Assert.Equal(2, WiringSearch.Run(Problem([stock], OpenInput with { Window = startsHigh }), SearchOptions.Default).Best[0].Panels);
+        Assert.Empty(WiringSearch.Run(Problem([stock], OpenInput with { Window = startsTooHigh }), SearchOptions.Default).Best);
+    }
+
+    [Fact]
     public void A_full_input_gets_no_more_panels_than_it_needs()
     {
         // Each of the four gives about 118 W (36 cells, 6 A); the input takes 90 W.
