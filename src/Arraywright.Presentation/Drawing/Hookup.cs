@@ -13,7 +13,8 @@ public sealed record Joint(int Number, string From, string Into);
 /// <param name="Kind">What it is; null for the unit's socket.</param>
 /// <param name="Name">In a word or two: "fuse", "run".</param>
 /// <param name="Figures">Its size, length or rating, a line each; may be empty.</param>
-public sealed record Element(PieceKind? Kind, string Name, ImmutableArray<string> Figures)
+/// <param name="Short">The chief of them, for where there is little room.</param>
+public sealed record Element(PieceKind? Kind, string Name, ImmutableArray<string> Figures, ImmutableArray<string> Short)
 {
     /// <summary>Name and figures in one line.</summary>
     public string InFull => Figures.IsEmpty ? Name : $"{Name}, {string.Join(", ", Figures)}";

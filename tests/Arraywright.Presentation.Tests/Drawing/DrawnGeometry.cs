@@ -112,7 +112,7 @@ internal sealed class DrawnGeometry
     {
         PortableDocumentFontFamily family = StandardFonts.Helvetica;
         (words.IsBold ? family.BoldFont : family.RegularFont).Measure(string.Concat(words.Text.Where(sign => sign < 256)), words.SizePx, out double width, out _);
-        width += words.SizePx * words.Text.EnumerateRunes().Count(rune => rune.Value > 255 && rune.Value is not (0x202e or 0x200d or 0xfe0f));
+        width += words.SizePx * words.Text.EnumerateRunes().Sum(rune => rune.Value switch { 0x2212 => 0.584, 0x202e or 0x200d or 0xfe0f => 0, > 255 => 1, _ => 0 });
         double left = words.At.XPx - (width * words.Anchor switch { Anchor.Start => 0, Anchor.Middle => 0.5, _ => 1 });
         return new Frame(left, words.At.YPx - (0.73 * words.SizePx), left + width, words.At.YPx + (0.21 * words.SizePx), thing, words.Text);
     }

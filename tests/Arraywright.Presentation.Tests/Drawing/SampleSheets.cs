@@ -39,7 +39,7 @@ internal static class SampleSheets
 
     private static OpenReading Open(Wiring wiring) => new(111.1, [.. Inner(wiring).Select(Open)]);
 
-    private static PartReading AtWork(Wiring wiring) => new(-100.1, 100.2, 10.01, [.. Inner(wiring).Select(AtWork)]);
+    private static PartReading AtWork(Wiring wiring) => new(-10.1, 100.2, 10.01, [.. Inner(wiring).Select(AtWork)]);
 
     private static ImmutableArray<Wiring> Inner(Wiring wiring) => wiring switch
     {
