@@ -60,6 +60,16 @@ public sealed class DrawingGeometryProperties
     });
 
     [Fact]
+    public void The_numbers_of_joints_stand_clear_of_every_line() => Sample(drawn =>
+    {
+        foreach ((Spot middle, double radiusPx, _, _) in drawn.Discs.Where(disc => disc.RadiusPx > 5))
+        {
+            bool IsOutline(Segment line) => Math.Abs(Distance(line.From, middle) - radiusPx) < Near && Math.Abs(Distance(line.To, middle) - radiusPx) < Near;
+            Assert.DoesNotContain(drawn.Strokes.Concat(drawn.WireSegments), line => !IsOutline(line) && Square(middle, radiusPx - 1).IsEnteredBy(line));
+        }
+    });
+
+    [Fact]
     public void Everything_lies_on_the_card() => Sample(drawn =>
     {
         Frame card = new(0, 0, drawn.Picture.WidthPx, drawn.Picture.HeightPx, 0, "card");
@@ -124,6 +134,8 @@ public sealed class DrawingGeometryProperties
         DrawnCircuit.IsOn(spot, wire.From, wire.To) && !IsAt(spot, wire.From) && !IsAt(spot, wire.To);
 
     private static bool IsAt(Spot one, Spot other) => Math.Abs(one.XPx - other.XPx) < 2 * Near && Math.Abs(one.YPx - other.YPx) < 2 * Near;
+
+    private static double Distance(Spot one, Spot other) => Math.Sqrt(((one.XPx - other.XPx) * (one.XPx - other.XPx)) + ((one.YPx - other.YPx) * (one.YPx - other.YPx)));
 
     private static Frame Smaller(Frame box, double px) => box with { Left = box.Left + px, Top = box.Top + px, Right = box.Right - px, Bottom = box.Bottom - px };
 
