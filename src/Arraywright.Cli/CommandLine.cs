@@ -46,6 +46,7 @@ internal static class CommandLine
             DayVerb.Create(host),
             YearVerb.Create(host),
             WeatherVerb.Create(host),
+            PartsVerb.Create(host),
             GrowVerb.Create(host),
             TiltVerb.Create(host),
             AskVerb.Create(host),

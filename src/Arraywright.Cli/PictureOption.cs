@@ -33,9 +33,6 @@ internal sealed class PictureOption
         command.Add(_file);
     }
 
-    /// <summary>Whether the picture is asked for.</summary>
-    public bool IsAsked(ParseResult parse) => parse.GetValue(_file) is not null;
-
     /// <summary>Writes the chart where one is asked for; when that fails, says why.</summary>
     /// <returns>An exit status.</returns>
     public int Save(Host host, ParseResult parse, Func<Chart> chart) => Save(host, parse, () => chart().ToSvg(), () => PngPicture.Of(chart()));

@@ -142,7 +142,7 @@ internal static class DesignJson
         json.WriteEndObject();
     }
 
-    private static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    internal static void WriteFinding(Utf8JsonWriter json, Finding finding)
     {
         json.WriteStartObject();
         json.WriteString("rule", finding.Rule);

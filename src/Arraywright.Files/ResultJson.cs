@@ -5,6 +5,7 @@ using Arraywright.Electrical;
 using Arraywright.Gear;
 using Arraywright.Growing;
 using Arraywright.Limits;
+using Arraywright.Parts;
 using Arraywright.Planning;
 
 namespace Arraywright.Files;
@@ -95,6 +96,13 @@ public static class ResultJson
     {
         Head(json, result.Plan, result.Verdict, result.Assumed, result.Cautions);
         GrowthJson.Write(json, result);
+    });
+
+    /// <summary>The parts of a wiring.</summary>
+    public static string Write(PartsList list) => Document(json =>
+    {
+        Head(json, list.Plan, list.Verdict, list.Assumed, list.Cautions);
+        PartsJson.Write(json, list);
     });
 
     /// <summary>How panels should face.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Limits;
 using Arraywright.Parts;
 
 namespace Arraywright.Presentation.Drawing;
@@ -77,6 +78,9 @@ public sealed record Hookup
 {
     /// <summary>The input and what is wired to it, judged and computed.</summary>
     public required Assignment Assignment { get; init; }
+
+    /// <summary>The worst that is said of the wiring of this input and of its pieces.</summary>
+    public required Level Verdict { get; init; }
 
     /// <summary>Name of the unit that the input belongs to; null when it stands alone.</summary>
     public required string? Unit { get; init; }

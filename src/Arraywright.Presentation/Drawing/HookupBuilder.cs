@@ -23,6 +23,7 @@ internal sealed class HookupBuilder(HookupPieces pieces, int firstPanel, int fir
         return new Hookup
         {
             Assignment = assignment,
+            Verdict = pieces.Verdict > assignment.Verdict ? pieces.Verdict : assignment.Verdict,
             Unit = unit,
             Array = array,
             Trunk = Trunk(array),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Gear;
+using Arraywright.Limits;
 using Arraywright.Parts;
 using Arraywright.Presentation.Terminal;
 
@@ -18,6 +19,9 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
 {
     /// <summary>From the array outwards.</summary>
     private static readonly PieceKind[] Outwards = [PieceKind.Extension, PieceKind.Run, PieceKind.Switch, PieceKind.WattMeter, PieceKind.Adapter];
+
+    /// <summary>The worst that is said of them.</summary>
+    public Level Verdict => parts is null ? Level.Go : parts.Pieces.SelectMany(piece => piece.Findings).Select(finding => finding.Level).DefaultIfEmpty(Level.Go).Max();
 
     /// <summary>What a branch has of its own at one pole, from the panels outwards.</summary>
     public IEnumerable<Element> OfBranch(ImmutableArray<int> path, Pole pole)

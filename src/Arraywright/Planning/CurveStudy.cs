@@ -22,7 +22,7 @@ public static class CurveStudy
         PlanResult result = stated ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, cancellation);
         int index = Index(result.Designs[0], input);
         Assignment assignment = result.Designs[0].Assignments[index];
-        PlanPhysics physics = new(plan);
+        PlanPhysics physics = new(result.Plan);
         CircuitTree tree = physics.Tree(assignment.Wiring!, physics.Seen(options.Conditions));
         Circuit circuit = new(tree);
         double[] currentA = new double[Points];
@@ -30,7 +30,7 @@ public static class CurveStudy
         double[] voltageV = [.. Enumerable.Range(0, Points).Select(i => circuit.OpenCircuitV * i / (Points - 1))];
         return new CurveResult
         {
-            Plan = plan,
+            Plan = result.Plan,
             Input = plan.Inputs[index].Input,
             Assignment = assignment,
             Circuit = tree,

@@ -46,7 +46,7 @@ public static class YearStudy
     /// <param name="cancellation">Ends a search early.</param>
     public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        (Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
+        (plan, Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
         SunSeries series = SunOnPanels.Of(plan, FinerWeather.InSteps(weather, options.StepH), SunOptions.Of(plan));
         EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
         return new YearResult
@@ -60,12 +60,12 @@ public static class YearStudy
         };
     }
 
-    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input.</summary>
-    internal static (Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
+    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input; the plan with its cable sized for them.</summary>
+    internal static (Plan Sized, Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
     {
-        Design design = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, PlannerOptions.Default).Designs[0]
-            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation).Designs[0];
-        return (design, [.. design.Assignments.Select(assignment => assignment.Wiring)]);
+        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Planner.Check(plan, PlannerOptions.Default)
+            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation);
+        return (result.Plan, result.Designs[0], Planner.Wirings(result.Designs[0]));
     }
 }

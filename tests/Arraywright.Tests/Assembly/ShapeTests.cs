@@ -24,6 +24,7 @@ public sealed class ShapeTests
         ["Limit.Allowed"] = "amps or watts, by the member that holds the limit",
         ["Panel.Price"] = "the user's currency",
         ["PanelLabel.Price"] = "the user's currency",
+        ["PartPrice.Price"] = "the user's currency",
         ["Piece.Price"] = "the user's currency",
         ["ShoppingLine.UnitPrice"] = "the user's currency",
         ["ShoppingLine.Price"] = "the user's currency",
