@@ -77,8 +77,8 @@ public sealed class WiringSearchProperties
             // A string bears less beside it the more panels it has.
             double BesideA(Wiring part) => part.Panels.Count() == 3 ? -1 : besideA / part.Panels.Count();
             bool Fits(ImmutableArray<Wiring?> wirings) =>
-                wirings.All(wiring => wiring is null || (wiring.Strings.Sum(ImpA) <= impA && wiring.Strings.All(part => wiring.Strings.Sum(IscA) - IscA(part) <= BesideA(part))))
-                && (problem.UnitMaxW.IsEmpty || wirings.Sum(LabelW) <= unitW);
+                wirings.All(wiring => wiring is null || (EveryWiring.Within(wiring.Strings.Sum(ImpA), impA) && wiring.Strings.All(part => EveryWiring.Within(wiring.Strings.Sum(IscA) - IscA(part), BesideA(part)))))
+                && (problem.UnitMaxW.IsEmpty || EveryWiring.Within(wirings.Sum(LabelW), unitW));
             int refused = 0;
             SearchOutcome outcome = WiringSearch.Run(
                 problem with
