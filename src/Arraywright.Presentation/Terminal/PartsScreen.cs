@@ -34,7 +34,10 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
 
     /// <summary>Writes the answer in one sentence.</summary>
     public void WriteShort(PartsList list) =>
-        TextFlow.Write(writer, "", $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}", style.Width, text => style.ForLevel(list.Verdict, text));
+        TextFlow.Write(writer, "", Sentence(list), style.Width, text => style.ForLevel(list.Verdict, text));
+
+    /// <summary>The answer in one sentence, its first word the verdict.</summary>
+    public static string Sentence(PartsList list) => $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}";
 
     private static string Answer(PartsList list)
     {
