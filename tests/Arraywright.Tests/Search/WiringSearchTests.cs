@@ -33,6 +33,29 @@ public sealed class WiringSearchTests
         Assert.Empty(over);
     }
 
+    /// <summary>3 × 133.3 is 399.9, but 399.90000000000003 in binary: what the label says is at the limit is not over it.</summary>
+    [Fact]
+    public void Label_watts_and_amps_exactly_at_a_limit_are_connected()
+    {
+        SearchProblem problem = Problem([SearchPanels.Stock("a", 3, 36, 133.3 / 3, Sun) with { LabelPowerW = 133.3, LabelIscA = 133.3, MaxSystemV = 30 }], OpenInput);
+        SearchInput input = problem.Inputs[0];
+
+        Assert.True(133.3 + 133.3 + 133.3 > 399.9);
+        Assert.All(
+            (SearchProblem[])
+            [
+                problem with { Inputs = [input with { MaxLabelPowerW = 399.9 }] },
+                problem with { Inputs = [input with { MaxIscSumA = 399.9 }] },
+                problem with { Inputs = [input with { Unit = 0 }], UnitMaxW = [double.PositiveInfinity], UnitMaxLabelPowerW = [399.9] },
+            ],
+            held =>
+            {
+                SearchOutcome outcome = WiringSearch.Run(held, SearchOptions.Default);
+                Assert.Equal(3, outcome.Best[0].Panels);
+                Assert.Equal(WiringSearch.Run(problem, SearchOptions.Default).Report.Feasible, outcome.Report.Feasible);
+            });
+    }
+
     [Fact]
     public void A_full_input_gets_no_more_panels_than_it_needs()
     {
