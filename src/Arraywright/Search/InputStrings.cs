@@ -29,7 +29,7 @@ internal sealed class InputStrings
         IscA = [.. rows.Select(row => catalog.Rows[row].IscA)];
         ImpA = [.. rows.Select(row => catalog.Rows[row].ImpA)];
         MostIscA = [.. rows.Select(row => MostA(input, catalog, row))];
-        MostImpA = SumLimit.Of(input.MaxImpSumA);
+        MostImpA = Rounded.Most(input.MaxImpSumA);
         Buckets = [.. buckets.Select(bucket => bucket.ToArray())];
     }
 
@@ -62,8 +62,8 @@ internal sealed class InputStrings
 
     /// <summary>Whether a row may hang on an input by itself.</summary>
     public static bool Allows(SearchInput input, Row row) =>
-        row.IsString && row.ColdV <= input.MaxVoltageV && row.ImpA <= SumLimit.Of(input.MaxImpSumA);
+        row.IsString && Rounded.Within(row.ColdV, input.MaxVoltageV) && Rounded.Within(row.ImpA, input.MaxImpSumA);
 
     private static double MostA(SearchInput input, StringCatalog catalog, int row) =>
-        SumLimit.Of(Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA[row]));
+        Rounded.Most(Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA[row]));
 }

@@ -19,12 +19,12 @@ internal sealed class Shortlist(int size)
     /// <summary>Below this a wiring does not make the list, W.</summary>
     public double LeastW { get; private set; }
 
-    /// <summary>Takes note of a wiring.</summary>
+    /// <summary>Takes note of a wiring; of one that never starts and earns nothing it does not.</summary>
     /// <param name="key">Tells it from others.</param>
     /// <param name="candidate">The wiring.</param>
     public void Add(string key, Candidate candidate)
     {
-        if (!_byText.TryAdd(key, candidate))
+        if (candidate.ObjectiveW <= 0 || !_byText.TryAdd(key, candidate))
         {
             return;
         }

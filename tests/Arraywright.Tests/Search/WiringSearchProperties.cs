@@ -70,20 +70,15 @@ public sealed class WiringSearchProperties
     public void What_the_rules_refuse_is_never_walked_into() => Gen.Select(Problem(4, 1, 2, WiringFamily.Strings), Gen.Double[3, 25], Gen.Double[3, 25], Gen.Double[200, 900]).Sample(
         (problem, besideA, impA, unitW) =>
         {
-            SearchStock Of(string name) => problem.Stocks.Single(stock => stock.Name == name);
-            decimal IscA(Wiring part) => part.Panels.Max(name => (decimal)Of(name).LabelIscA);
-            decimal ImpA(Wiring part) => part.Panels.Min(name => (decimal)Of(name).LabelImpA);
-            double LabelW(Wiring? wiring) => wiring?.Panels.Sum(name => Of(name).LabelPowerW) ?? 0;
+            double IscA(Wiring part) => part.Panels.Max(name => problem.Stocks.Single(stock => stock.Name == name).LabelIscA);
+            double ImpA(Wiring part) => part.Panels.Min(name => problem.Stocks.Single(stock => stock.Name == name).LabelImpA);
+            double LabelW(Wiring? wiring) => wiring?.Panels.Sum(name => problem.Stocks.Single(stock => stock.Name == name).LabelPowerW) ?? 0;
 
             // A string bears less beside it the more panels it has.
             double BesideA(Wiring part) => part.Panels.Count() == 3 ? -1 : besideA / part.Panels.Count();
-
-            // Labels have two decimals, and the limits drawn are often whole numbers: sums that are exactly at a limit do occur. Decimals add up exactly.
-            bool FitsInput(Wiring wiring) =>
-                wiring.Strings.Sum(ImpA) <= (decimal)impA
-                && wiring.Strings.All(part => wiring.Strings.Sum(IscA) - IscA(part) <= (decimal)BesideA(part));
             bool Fits(ImmutableArray<Wiring?> wirings) =>
-                wirings.All(wiring => wiring is null || FitsInput(wiring)) && (problem.UnitMaxW.IsEmpty || wirings.Sum(LabelW) <= unitW);
+                wirings.All(wiring => wiring is null || (EveryWiring.Within(wiring.Strings.Sum(ImpA), impA) && wiring.Strings.All(part => EveryWiring.Within(wiring.Strings.Sum(IscA) - IscA(part), BesideA(part)))))
+                && (problem.UnitMaxW.IsEmpty || EveryWiring.Within(wirings.Sum(LabelW), unitW));
             int refused = 0;
             SearchOutcome outcome = WiringSearch.Run(
                 problem with
