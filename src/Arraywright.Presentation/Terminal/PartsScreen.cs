@@ -59,7 +59,8 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
 
     private void WriteShopping(PartsList list)
     {
-        EnergyParts.Heading(writer, $"To buy, by the rules {(list.Rules == RuleSet.Us ? "of the NEC (us)" : "of the IEC (iec)")}", style);
+        string rules = $"by the rules {(list.Rules == RuleSet.Us ? "of the NEC (us)" : "of the IEC (iec)")}";
+        EnergyParts.Heading(writer, list.Verdict == Level.Stop ? $"What it would take, {rules}: buy nothing for it yet" : $"To buy, {rules}", style);
         TextTable table = new(true, false, false, true);
         foreach (ShoppingLine line in list.Shopping)
         {
