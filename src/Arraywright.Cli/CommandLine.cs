@@ -49,6 +49,7 @@ internal static class CommandLine
             PartsVerb.Create(host),
             GrowVerb.Create(host),
             TiltVerb.Create(host),
+            ReportVerb.Create(host),
             AskVerb.Create(host),
             NetlistVerb.Create(host),
             QuickVerb.Create(host),

@@ -21,6 +21,7 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["parts"] = ["parts shed.yaml", "parts shed.yaml --csv shopping.csv --diagram shed.svg"],
         ["grow"] = ["grow mill.yaml", "grow mill.yaml --of mill-215 --most 8 --worth 20%"],
         ["tilt"] = ["tilt shed.yaml", "tilt shed.yaml --date 03-15 --json"],
+        ["report"] = ["report shed.yaml -o shed.pdf", "report shed.yaml -o shed.html --air 12 --date 2026-06-21"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =

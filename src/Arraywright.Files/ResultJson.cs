@@ -142,6 +142,7 @@ public static class ResultJson
         json.Figure("weather_file_coldest_hour_c", plan.WeatherYear?.ColdestAirC);
         json.Figure("daylight_air_c", temperatures.ColdestDaylightAirC);
         json.Figure("daylight_cell_c", temperatures.ColdestDaylightCellC);
+        json.WriteString("daylight_source", temperatures.DaylightSource);
         json.WriteEndObject();
     }
 

@@ -41,7 +41,7 @@ internal sealed class ExactSpan
     public static ExactSpan? For(PlanPhysics physics)
     {
         Plan plan = physics.Plan;
-        if (plan.Goal == Goal.Peak || (plan.WeatherYear ?? YearStudy.BuiltIn(plan)) is not { } weather)
+        if (plan.Goal == Goal.Peak || physics.Year is not { } weather)
         {
             return null;
         }

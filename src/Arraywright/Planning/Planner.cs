@@ -225,7 +225,12 @@ public static class Planner
             Designs = designs,
             Dates = Exact?.Dates,
             Search = search,
-            Temperatures = Physics.Temperatures with { ColdestDaylightCellC = Physics.Weather?.ColdestCellC },
+            Temperatures = Physics.Temperatures with
+            {
+                ColdestDaylightAirC = Physics.Year?.ColdestDaylightAirC,
+                ColdestDaylightCellC = Physics.Weather?.ColdestCellC,
+                DaylightSource = Physics.Year?.Source,
+            },
             Assumed = Assumed,
             Cautions = Cautions.Usual,
         };

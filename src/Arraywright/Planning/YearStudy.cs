@@ -34,10 +34,6 @@ public sealed record YearResult
 /// <summary>Runs a plan's wiring through a year.</summary>
 public static class YearStudy
 {
-    /// <summary>The weather a plan would be run through without a file: made from the built-in climate; null where the plan names no place, or one off the climate's map.</summary>
-    public static WeatherYear? BuiltIn(Plan plan) =>
-        plan.Place is { } place && WorldClimate.Of(place) is { } climate ? SyntheticYear.Of(climate, place) : null;
-
     /// <summary>The year of the stated wiring, or of the best where none is stated.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="weather">The weather.</param>
@@ -46,9 +42,19 @@ public static class YearStudy
     /// <param name="cancellation">Ends a search early.</param>
     public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        (plan, Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
+        (plan, Design design, _) = Wirings(plan, progress, cancellation);
+        return Of(plan, design, weather, options);
+    }
+
+    /// <summary>The year of a design that is at hand already.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">One of its designs.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="options">How the energy is run.</param>
+    public static YearResult Of(Plan plan, Design design, WeatherYear weather, EnergyOptions options)
+    {
         SunSeries series = SunOnPanels.Of(plan, FinerWeather.InSteps(weather, options.StepH), SunOptions.Of(plan));
-        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
+        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), [.. design.Assignments.Select(assignment => assignment.Wiring)], series, options);
         return new YearResult
         {
             Plan = plan,

@@ -47,6 +47,10 @@ public sealed class ShapeTests
         ["BatteryReport.LowestStateOfCharge"] = "a state of charge, 0 to 1",
         ["EnergyMoment.StateOfCharge"] = "a state of charge, 0 to 1",
         ["BatteryReport.HoursToFull"] = "hours, as it says",
+        ["ExpectedReading.Standard"] = "its unit is ExpectedReading.Unit",
+        ["ExpectedReading.Now"] = "its unit is ExpectedReading.Unit",
+        ["ExpectedReading.Least"] = "its unit is ExpectedReading.Unit",
+        ["ExpectedReading.Most"] = "its unit is ExpectedReading.Unit",
         ["EnergyOptions.UsualEfficiency"] = "an efficiency, 0 to 1",
     };
 
