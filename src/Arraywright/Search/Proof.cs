@@ -21,7 +21,7 @@ internal sealed class Proof
     private readonly Effort _effort;
 
     /// <summary>Prepares the search.</summary>
-    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
+    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort, bool isForAll = false)
     {
         _problem = problem;
         _options = options;
@@ -37,7 +37,7 @@ internal sealed class Proof
         }
 
         _amps = Distinct(input => new PartAmps(_strings[input], catalog.Pile, effort));
-        _shortlist = new Shortlist(options.Show);
+        _shortlist = new Shortlist(options.Show, isForAll);
         _exact = new ExactWorth(problem);
     }
 
@@ -96,6 +96,10 @@ internal sealed class Proof
 
         return Math.Max(bounds.HighestW, floorW);
     }
+
+    /// <summary>Every wiring that earns anything, highest worth first; null where the budget or the room does not suffice for all.</summary>
+    public ImmutableArray<Candidate>? All() =>
+        Walk(BoundsOver(FirstCells(), before: null), _effort.Left) <= 0 && _shortlist.Count <= _options.Show ? _shortlist.Ranked() : null;
 
     /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
     private double Walk(PartBounds bounds, long budget)
