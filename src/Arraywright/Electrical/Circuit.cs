@@ -131,6 +131,11 @@ public sealed class Circuit
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
         double highV = Math.Min(window.MaxV, OpenCircuitV);
+        if (lowV > window.MaxV || IsOverPowerAtItsTop(window))
+        {
+            return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.AboveWindow, unlimited.PowerW, 0);
+        }
+
         (CurvePoint best, LimitedBy heldBy) = unlimited.VoltageV > lowV && unlimited.VoltageV < highV
             ? (unlimited, LimitedBy.None)
             : BestBetween(lowV, atLow, highV, Sought.HighestAndAbove);
@@ -141,7 +146,7 @@ public sealed class Circuit
             return new OperatingPoint(best.VoltageV, best.CurrentA, best.PowerW, heldBy, unlimited.PowerW, firstHillW);
         }
 
-        double clippedV = HighSideV(best, window.MaxW);
+        double clippedV = HighSideV(best.VoltageV, highV, window.MaxW);
         return new OperatingPoint(clippedV, window.MaxW / clippedV, window.MaxW, LimitedBy.Power, unlimited.PowerW, firstHillW);
     }
 
@@ -192,7 +197,7 @@ public sealed class Circuit
         }
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
-        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
+        return lowV > window.MaxV || IsOverPowerAtItsTop(window) ? 0 : Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
     }
 
     private void FindOpenCircuit()
@@ -267,7 +272,10 @@ public sealed class Circuit
 
     private CurvePoint At(double voltageV) => new(voltageV, CurrentAt(voltageV));
 
-    /// <summary>The lowest voltage the input may work at: the window's end, or where the current limit cuts the curve (even above the window: the point stays on the curve).</summary>
+    /// <summary>Whether the array gives too much power even at the upper end of the window: the input would have to move on above it.</summary>
+    private bool IsOverPowerAtItsTop(InputWindow window) => window.MaxV < OpenCircuitV && At(window.MaxV).PowerW > window.MaxW;
+
+    /// <summary>The lowest voltage the input may work at: the window's end, or where the current limit cuts the curve, which may be above the window.</summary>
     private (double VoltageV, LimitedBy By) LowEnd(InputWindow window)
     {
         if (double.IsFinite(window.MaxA) && CurrentAt(window.MinV) > window.MaxA)
@@ -279,20 +287,19 @@ public sealed class Circuit
         return (window.MinV, LimitedBy.Voltage);
     }
 
-    /// <summary>The voltage between a top and open circuit where the power has fallen to a limit.</summary>
-    private double HighSideV(CurvePoint top, double powerW)
+    /// <summary>The voltage above that of a top, up to an end, where the power has fallen to a limit.</summary>
+    private double HighSideV(double topV, double highV, double powerW)
     {
-        (double lowV, double highV) = (top.VoltageV, OpenCircuitV);
-        double v = 0.5 * (lowV + highV);
+        NewtonBracket bracket = new(topV, highV);
+        double v = 0.5 * (bracket.LowV + bracket.HighV);
         for (int step = 0; step < 80; step++)
         {
             _network.SolveAtVoltage(v);
             double excessW = (v * _network.CurrentA) - powerW;
-            (lowV, highV) = excessW > 0 ? (v, highV) : (lowV, v);
+            bracket.Close(v, isLow: excessW > 0);
             double slopeA = _network.CurrentA - (v * _network.SlopeS);
-            double nextV = v - (excessW / slopeA);
-            nextV = nextV > lowV && nextV < highV ? nextV : 0.5 * (lowV + highV);
-            bool settled = Math.Abs(nextV - v) <= 1e-10 * highV;
+            double nextV = bracket.Next(v, v - (excessW / slopeA));
+            bool settled = Math.Abs(nextV - v) <= 1e-10 * bracket.HighV;
             v = nextV;
             if (settled)
             {

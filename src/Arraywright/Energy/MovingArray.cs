@@ -170,11 +170,12 @@ internal sealed class MovingArray
 
         double currentW = Top.CurrentA <= _window.MaxA ? freeW : _circuit.PowerUnderCurrentW(_window.MaxA);
         double powerW = Math.Min(currentW, _window.MaxW);
-        double takenW = inWindow ? powerW : _circuit.PowerTakenW(_window);
+        bool mayRiseAbove = _circuit.OpenCircuitV > _window.MaxV;
+        double takenW = inWindow && !mayRiseAbove ? powerW : _circuit.PowerTakenW(_window);
         levelsW[(int)Stage.CurrentLimit] = currentW;
         levelsW[(int)Stage.PowerLimit] = powerW;
         levelsW[(int)Stage.VoltageWindow] = takenW;
-        return takenW <= 0 ? LimitedBy.Off
+        return takenW <= 0 ? (inWindow ? LimitedBy.AboveWindow : LimitedBy.Off)
             : takenW < powerW ? LimitedBy.Voltage
             : powerW < currentW ? LimitedBy.Power
             : currentW < freeW ? LimitedBy.Current

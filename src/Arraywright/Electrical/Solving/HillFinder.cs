@@ -14,6 +14,9 @@ internal sealed class HillFinder
     /// <summary>Newton's step, as a share of the voltage, that ends the climb: the error left is its square.</summary>
     private const double LastStep = 1e-6;
 
+    /// <summary>More than halving the widest bracket takes, with a Newton step between.</summary>
+    private const int MostSteps = 100;
+
     /// <summary>Which tops must not be missed.</summary>
     public enum Sought
     {
@@ -212,34 +215,22 @@ internal sealed class HillFinder
     /// <summary>Newton's method on dP/dV = 0 inside a bracket that shrinks. Returns the power of the top.</summary>
     private double Climb(Snapshot left, Snapshot right)
     {
-        (double lowV, double highV) = (left.VoltageV, right.VoltageV);
-        double lowSlopeA = left.PowerSlopeA;
-        double highSlopeA = right.PowerSlopeA;
-        Snapshot nearest = lowSlopeA < -highSlopeA ? left : right;
-        double v = NewtonV(nearest, lowV, highV);
+        NewtonBracket bracket = new(left.VoltageV, right.VoltageV);
+        Snapshot nearest = left.PowerSlopeA < -right.PowerSlopeA ? left : right;
+        double v = bracket.Next(nearest.VoltageV, NewtonV(nearest));
         double nextV = v;
         nearest.GiveBack(_network);
-        for (int step = 0; step < 60; step++)
+        for (int step = 0; step < MostSteps; step++)
         {
+            v = nextV;
             _network.SolveAtVoltage(v);
             _trial.Take(_network);
-            double slopeA = _trial.PowerSlopeA;
-            if (slopeA > 0)
-            {
-                lowV = v;
-            }
-            else
-            {
-                highV = v;
-            }
-
-            nextV = NewtonV(_trial, lowV, highV);
-            if (Math.Abs(nextV - v) <= LastStep * highV)
+            bracket.Close(v, isLow: _trial.PowerSlopeA > 0);
+            nextV = bracket.Next(v, NewtonV(_trial));
+            if (Math.Abs(nextV - v) <= LastStep * bracket.HighV)
             {
                 break;
             }
-
-            v = nextV;
         }
 
         // From the last solved point to the top along its tangent: both errors are squares of the last step.
@@ -250,11 +241,10 @@ internal sealed class HillFinder
         return topV * topA;
     }
 
-    /// <summary>Newton's step on dP/dV = 0 from a solved point; the middle of the bracket where the step leaves it.</summary>
-    private double NewtonV(Snapshot point, double lowV, double highV)
+    /// <summary>Newton's step on dP/dV = 0 from a solved point.</summary>
+    private double NewtonV(Snapshot point)
     {
         (double slopeS, double curvature) = _bounds.At(point);
-        double v = point.VoltageV - (point.PowerSlopeA / ((-2 * slopeS) + (point.VoltageV * curvature)));
-        return v > lowV && v < highV ? v : 0.5 * (lowV + highV);
+        return point.VoltageV - (point.PowerSlopeA / ((-2 * slopeS) + (point.VoltageV * curvature)));
     }
 }
