@@ -82,7 +82,7 @@ internal static class ReportVerb
 <<<<<<< HEAD
         return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date);
 =======
-        return ReportSubject.Of(result, plan.WeatherYear ?? YearStudy.BuiltIn(plan), options, VersionText.Line, date, cancellation);
+        return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date, cancellation);
 >>>>>>> h4-report
     }
 
