@@ -98,11 +98,12 @@ internal sealed class Proof
     }
 
     /// <summary>Every wiring that earns anything, highest worth first; null where the budget or the room does not suffice for all.</summary>
-    public ImmutableArray<Candidate>? All() =>
-        Walk(BoundsOver(FirstCells(), before: null), _effort.Left) <= 0 && _shortlist.Count <= _options.Show ? _shortlist.Ranked() : null;
+    /// <param name="matters">Whether wirings matter that take so many panels of each kind.</param>
+    public ImmutableArray<Candidate>? All(Func<int[], bool> matters) =>
+        Walk(BoundsOver(FirstCells(), before: null), _effort.Left, matters) <= 0 && _shortlist.Count <= _options.Show ? _shortlist.Ranked() : null;
 
     /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
-    private double Walk(PartBounds bounds, long budget)
+    private double Walk(PartBounds bounds, long budget, Func<int[], bool>? matters = null)
     {
         var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, _effort, budget);
         double upToW = double.PositiveInfinity;
@@ -122,7 +123,10 @@ internal sealed class Proof
                     break;
                 }
 
-                tree.Walk(split);
+                if (matters is null || matters(Taken(split)))
+                {
+                    tree.Walk(split);
+                }
             }
 
             if (cut)
@@ -155,6 +159,10 @@ internal sealed class Proof
             tree.Walk(split);
         }
     }
+
+    /// <summary>Panels of each kind that a sharing-out takes.</summary>
+    private int[] Taken(Split split) =>
+        [.. Enumerable.Range(0, _problem.Stocks.Length).Select(kind => split.Parts.Sum(part => _catalog.Pile.CountOf(part, kind)))];
 
     private double LabelPowerW(int part)
     {

@@ -8,13 +8,16 @@ namespace Arraywright.Tests.Energy;
 
 public sealed class PanelsAloneProperties
 {
-    private static int[] Counts(Plan plan, Wiring? wiring) => [.. plan.Panels.Select(stock => wiring?.Panels.Count(name => name == stock.Panel.Name) ?? 0)];
+    private static (double Count, PowerAlone Power)[] Panels(PanelsAlone alone, Plan plan, Wiring wiring) =>
+        [.. plan.Panels.Select((stock, index) => ((double)wiring.Panels.Count(name => name == stock.Panel.Name), alone.Panel(index)))];
+
+    private static (double Count, PowerAlone Power)[] Strings(PanelsAlone alone, Wiring wiring) => [.. wiring.Strings.Select(part => (1.0, alone.String(part)))];
 
     /// <summary>Label voltages will do for cold ones: any wiring's add to less than half of what the input of a scene bears.</summary>
     private static double[] ColdV(Plan plan) => [.. plan.Panels.Select(stock => stock.Panel.OpenCircuitV)];
 
     [Fact]
-    public void No_wiring_brings_more_than_its_panels_each_by_itself() =>
+    public void No_wiring_brings_more_than_its_strings_each_by_itself_nor_they_more_than_their_panels() =>
         Gen.Select(EnergyScene.Any, Gen.Bool).Sample((scene, spread) =>
         {
             EnergyOptions options = new() { SpreadWithinStep = spread };
@@ -22,8 +25,11 @@ public sealed class PanelsAloneProperties
             ImmutableArray<Wiring?> wirings = [scene.Plan.Inputs[0].StatedWiring];
             double kWh = EnergyRun.DeliveredKWh(physics, wirings, scene.Series, options);
             PanelsAlone alone = new(physics, scene.Series, ColdV(scene.Plan), options);
-            Assert.InRange(kWh, 0, alone.MostKWh([Counts(scene.Plan, wirings[0])]) * (1 + 1e-12));
-            Assert.InRange(kWh, 0, alone.MostKWh() * (1 + 1e-12));
+            double stringsKWh = alone.MostKWh([Strings(alone, wirings[0]!)]);
+            double panelsKWh = alone.MostKWh([Panels(alone, scene.Plan, wirings[0]!)]);
+            Assert.InRange(kWh, 0, stringsKWh * (1 + 1e-12));
+            Assert.InRange(stringsKWh, 0, panelsKWh * (1 + 1e-7));
+            Assert.InRange(panelsKWh, 0, alone.MostKWh() * (1 + 1e-12));
         }, iter: 200);
 
     [Fact]
@@ -42,7 +48,10 @@ public sealed class PanelsAloneProperties
             Wiring wiring = scene.Plan.Inputs[0].StatedWiring!;
             double kWh = EnergyRun.DeliveredKWh(physics, [wiring, wiring], scene.Series, EnergyOptions.Default);
             PanelsAlone alone = new(physics, scene.Series, ColdV(plan), EnergyOptions.Default);
-            Assert.InRange(kWh, 0, alone.MostKWh([Counts(plan, wiring), Counts(plan, wiring)]) * (1 + 1e-12));
+            double stringsKWh = alone.MostKWh([Strings(alone, wiring), Strings(alone, wiring)]);
+            double panelsKWh = alone.MostKWh([Panels(alone, plan, wiring), Panels(alone, plan, wiring)]);
+            Assert.InRange(kWh, 0, stringsKWh * (1 + 1e-12));
+            Assert.InRange(stringsKWh, 0, panelsKWh * (1 + 1e-7));
             Assert.InRange(kWh, 0, alone.MostKWh() * (1 + 1e-12));
         }, iter: 200);
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical;
-using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Planning;

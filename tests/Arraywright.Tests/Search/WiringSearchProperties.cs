@@ -132,9 +132,9 @@ public sealed class WiringSearchProperties
             SearchProblem problem = which ? blocks : inputs;
             var alike = new AlikeInputs(problem);
             string[] all = [.. EveryWiring.Judged(problem).Where(wiring => wiring.Complexity > 0).Select(wiring => alike.Key(wiring.Wirings)).Distinct().Order(StringComparer.Ordinal)];
-            string[] listed = [.. WiringList.All(problem, 2000, CancellationToken.None)!.Value.Select(candidate => alike.Key(candidate.Wirings)).Order(StringComparer.Ordinal)];
+            string[] listed = [.. WiringList.All(problem, 2000, _ => true, CancellationToken.None)!.Value.Select(candidate => alike.Key(candidate.Wirings)).Order(StringComparer.Ordinal)];
             Assert.Equal(all, listed);
-            Assert.True(all.Length < 2 || WiringList.All(problem, all.Length - 1, CancellationToken.None) is null);
+            Assert.True(all.Length < 2 || WiringList.All(problem, all.Length - 1, _ => true, CancellationToken.None) is null);
         },
         iter: 100,
         threads: 1);
