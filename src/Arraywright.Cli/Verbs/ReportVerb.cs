@@ -1,11 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-<<<<<<< HEAD
 using Arraywright.Climate;
-using Arraywright.Files;
-=======
->>>>>>> h4-report
 using Arraywright.Planning;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
@@ -79,11 +75,7 @@ internal static class ReportVerb
         PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
             ? Planner.Check(plan, options)
             : Planner.Answer(plan, options, progress, cancellation);
-<<<<<<< HEAD
-        return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date);
-=======
         return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date, cancellation);
->>>>>>> h4-report
     }
 
     private static int Save(Host host, string path, ReportDocument report)

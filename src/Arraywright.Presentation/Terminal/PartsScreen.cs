@@ -36,13 +36,8 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
     public void WriteShort(PartsList list) =>
         TextFlow.Write(writer, "", Sentence(list), style.Width, text => style.ForLevel(list.Verdict, text));
 
-<<<<<<< HEAD
     /// <summary>The answer in one sentence, its first word the verdict.</summary>
     public static string Sentence(PartsList list) => $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}";
-=======
-    /// <summary>The verdict on the parts in one sentence.</summary>
-    internal static string Sentence(PartsList list) => $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}";
->>>>>>> h4-report
 
     private static string Answer(PartsList list)
     {

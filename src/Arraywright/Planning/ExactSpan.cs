@@ -84,7 +84,7 @@ internal sealed class ExactSpan
 
     /// <summary>The same of one design, with the cable of another plan of the same panels.</summary>
     public double DeliveredKWh(Plan plan, ImmutableArray<Wiring?> wirings) =>
-        EnergyRun.DeliveredKWh(new PlanPhysics(plan), wirings, _series, EnergyOptions.Default);
+        EnergyRun.DeliveredKWh(new PlanPhysics(plan), wirings, Series, EnergyOptions.Default);
 
     private static WeatherYear? Within(WeatherYear weather, DaySpan dates) =>
         weather.Steps.Where(step => dates.Has(weather.Middle(step))).ToImmutableArray() is { IsEmpty: false } steps ? weather.With(steps) : null;
