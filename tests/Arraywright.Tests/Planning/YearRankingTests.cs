@@ -71,7 +71,7 @@ public sealed class YearRankingTests
     [Fact]
     public void Of_a_large_family_it_says_what_is_proved_over_every_hour_and_what_is_likely()
     {
-        Plan plan = Farm() with { Panels = [.. Enumerable.Range(0, 9).Select(i => Stock($"p{i}", 1, 80 + (9 * i), 21 + (0.2 * i), 4.6 + (0.5 * i)))] };
+        Plan plan = Farm() with { Panels = [.. Enumerable.Range(0, 9).Select(i => Stock($"p{i}", 1, 80 + (9 * i), 21 + (0.2 * i), 1.07 * (80 + (9 * i)) / (0.82 * (21 + (0.2 * i)))))] };
         SearchReport search = Answer(plan).Search!;
         ExactComparison exact = search.Exact!.Value;
         Assert.True(search.Feasible > 20_000);
