@@ -12,7 +12,7 @@ namespace Arraywright.Tests.Planning;
 /// <summary>What is proved over every hour, against every wiring of small plans written out and solved over every hour.</summary>
 public sealed class ExactProofProperties
 {
-    /// <summary>What an energy run leaves open, as a share: where it begins decides which of two nearly equal summits it takes, and 1e-6 was seen.</summary>
+    /// <summary>As a share: runs over parts of the days were seen to add up to 1e-6 less than one over all of them.</summary>
     private const double Resolution = 3e-6;
 
     private static readonly (double PowerW, double OpenV, double ShortA)[] Kinds = [(120, 22.9, 6.72), (100, 21.6, 6.1), (60, 21, 3.8), (200, 45.2, 5.7)];
