@@ -72,6 +72,7 @@ public sealed class YearRankingTests
     public void Of_a_large_family_it_says_what_is_proved_over_every_hour_and_what_is_likely()
     {
         Plan plan = Farm() with { Panels = [.. Enumerable.Range(0, 9).Select(i => Stock($"p{i}", 1, 80 + (9 * i), 21 + (0.2 * i), 1.07 * (80 + (9 * i)) / (0.82 * (21 + (0.2 * i))), fuseA: 100))] };
+        plan = plan with { Inputs = [plan.Inputs[0] with { Input = plan.Inputs[0].Input with { MaxPower = null, MaxCurrent = new Limit(90, Evidence.Nothing), MaxShortCircuitCurrent = new Limit(90, Evidence.Nothing) } }] };
         SearchReport search = Answer(plan).Search!;
         ExactComparison exact = search.Exact!.Value;
         Assert.InRange(search.Feasible, 20_001, double.MaxValue);
