@@ -22,6 +22,7 @@ public sealed class Circuit
 
     private readonly Network _network;
     private readonly HillFinder _hills;
+    private readonly MovingTop _movingTop;
     private readonly Standing _lastOpen;
     private readonly Snapshot _open;
     private readonly Standing _lastLimit;
@@ -32,7 +33,9 @@ public sealed class Circuit
     public Circuit(CircuitTree tree)
     {
         _network = new Network(tree);
-        _hills = new HillFinder(_network);
+        SlopeBounds bounds = new(_network);
+        _hills = new HillFinder(_network, bounds);
+        _movingTop = new MovingTop(_network, bounds, _hills);
         _lastOpen = new Standing(_network);
         _open = new Snapshot(_network.Leaves.Count);
         _lastLimit = new Standing(_network);
@@ -42,6 +45,9 @@ public sealed class Circuit
 
     /// <summary>Terminal voltage with nothing connected, V; 0 in the dark. In parallel, the voltage at which the branches' currents cancel, not the highest branch.</summary>
     public double OpenCircuitV { get; private set; }
+
+    /// <summary>Newton steps on the whole circuit since it was made, each of a cost linear in its groups.</summary>
+    internal long NewtonSteps => _network.Steps;
 
     /// <summary>Gives every group of cells other conditions, without building the circuit again.</summary>
     /// <remarks>Equal groups that the circuit was built with stand for one another: they must stay equal.</remarks>
@@ -158,8 +164,8 @@ public sealed class Circuit
             return default;
         }
 
-        _hills.SearchAgain(_open, _topShare * OpenCircuitV, _network.MostCurrentA());
-        CurvePoint top = HighestTop();
+        (double voltageV, double currentA) = _movingTop.Find(_open, _topShare * OpenCircuitV, _network.MostCurrentA());
+        CurvePoint top = new(voltageV, currentA);
         _topShare = top.VoltageV > 0 ? top.VoltageV / OpenCircuitV : UsualTopShare;
         return top;
     }

@@ -186,6 +186,7 @@ internal sealed class EnergyRun
             Battery = Owner.Report(_owners, total),
             Moments = _moments.ToImmutable(),
             WithinStepKWh = _withinStepWh / 1000,
+            NewtonSteps = _arrays.Sum(array => array?.NewtonSteps ?? 0),
         };
     }
 

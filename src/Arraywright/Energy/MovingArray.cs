@@ -62,6 +62,9 @@ internal sealed class MovingArray
     /// <summary>The first kind of panel in the array, by place in the plan.</summary>
     public int FirstStock => _stocks[0];
 
+    /// <summary>Newton steps on its circuits so far.</summary>
+    public long NewtonSteps => _circuits.Sum(circuit => circuit.NewtonSteps) + _shaded.Sum(alone => alone?.NewtonSteps ?? 0);
+
     /// <summary>Whether a limit would hold the input if the last step were brighter by a factor: amps and watts go with the sun, near enough to decide whether to look.</summary>
     public bool WouldBeHeld(double brighter) => Top.CurrentA * brighter > _window.MaxA || Top.PowerW * brighter > _window.MaxW;
 
