@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 
 namespace Arraywright.Tests.Energy;
 
@@ -17,7 +17,7 @@ public sealed class EnergyCostTests
 
     private static readonly Plan Farm = Made();
     private static readonly PlanPhysics Physics = new(Farm);
-    private static readonly SunSeries Year = SunOnPanels.Of(Farm, YearStudy.BuiltIn(Farm)!, SunOptions.Default);
+    private static readonly SunSeries Year = SunOnPanels.Of(Farm, SyntheticYear.For(Farm)!, SunOptions.Default);
 
     [Theory]
     [InlineData(2)]

@@ -1,3 +1,4 @@
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
@@ -29,7 +30,7 @@ public sealed class ManyThreadsTests
     public void A_year_has_the_same_figures_alone_and_beside_seven_others() => SameAloneAndTogether(plan =>
     {
         Plan stated = plan with { Inputs = [plan.Inputs[0] with { StatedWiring = Strings }] };
-        return YearStudy.Run(stated, YearStudy.BuiltIn(stated)!, EnergyOptions.Default, null, CancellationToken.None);
+        return YearStudy.Run(stated, SyntheticYear.For(stated)!, EnergyOptions.Default, null, CancellationToken.None);
     });
 
     private static Wiring Strings { get; } = Wiring.InParallel([
