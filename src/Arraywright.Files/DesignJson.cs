@@ -56,6 +56,7 @@ internal static class DesignJson
         LimitedBy.Current => "current",
         LimitedBy.Power => "power",
         LimitedBy.Voltage => "voltage",
+        LimitedBy.AboveWindow => "above_window",
         _ => "off",
     };
 
@@ -129,6 +130,7 @@ internal static class DesignJson
         json.Figure("voc_stc_v", assignment.VocStcV);
         json.Figure("voc_cold_v", assignment.VocColdV);
         json.Figure("voc_weather_year_v", assignment.VocWeather?.VoltageV);
+        json.WriteString("voc_weather_year_source", assignment.VocWeather?.Source);
         json.Figure("isc_stc_a", assignment.IscStcA);
         json.Figure("isc_design_a", assignment.IscDesignA);
         WriteOperating(json, assignment);

@@ -41,8 +41,11 @@ public static class ResultJson
             if (search.Exact is { } exact)
             {
                 json.WriteNumber("moments", exact.Moments);
+                json.WriteBoolean("moments_proved", exact.MomentsProved);
                 json.Figure("moments_gap_percent", exact.MomentsGapPercent);
+                json.Figure("likely_gap_percent", exact.LikelyGapPercent);
                 json.WriteNumber("resolved", exact.Resolved);
+                json.WriteNumber("looked_at", exact.LookedAt);
                 json.Figure("disagreement_percent", exact.DisagreementPercent);
             }
 
@@ -142,6 +145,7 @@ public static class ResultJson
         json.Figure("weather_file_coldest_hour_c", plan.WeatherYear?.ColdestAirC);
         json.Figure("daylight_air_c", temperatures.ColdestDaylightAirC);
         json.Figure("daylight_cell_c", temperatures.ColdestDaylightCellC);
+        json.WriteString("daylight_source", temperatures.DaylightSource);
         json.WriteEndObject();
     }
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Arraywright.Files;
 using Arraywright.Parts;
+using Arraywright.Planning;
+using Arraywright.Presentation.Drawing;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
@@ -13,6 +15,8 @@ internal static class PartsVerb
         Command command = new("parts", "Sizes cable, connectors, fuses and switch of the stated or best wiring, and writes the shopping list.");
         Option<string> csv = new("--csv") { Description = "a file for the shopping list as comma-separated text; one that is there is replaced", HelpName = "FILE" };
         command.Add(csv);
+        PictureOption diagram = new(command, "--diagram", "wiring diagram");
+        PictureOption arrangement = new(command, "--arrangement", "drawing of the panels and their plugs");
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command).WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
@@ -21,6 +25,17 @@ internal static class PartsVerb
             if (parse.GetValue(csv) is { } path && Work.Save(host, path, PartsJson.Csv(list), replace: true) is not ExitCode.Done and int refused)
             {
                 return refused;
+            }
+
+            Lazy<DrawingSheet> sheet = new(() => DrawingSheet.Of(list, ReadingStudy.Of(list.Plan, list.Design, options.Planner(parse))));
+            if (diagram.Save(host, parse, () => sheet.Value.Diagram()) is not ExitCode.Done and int undrawn)
+            {
+                return undrawn;
+            }
+
+            if (arrangement.Save(host, parse, () => sheet.Value.Arrangement()) is not ExitCode.Done and int unlaid)
+            {
+                return unlaid;
             }
 
             Print(host, list, manners);

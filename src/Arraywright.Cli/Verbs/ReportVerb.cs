@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using Arraywright.Climate;
 using Arraywright.Planning;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
@@ -74,7 +75,7 @@ internal static class ReportVerb
         PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
             ? Planner.Check(plan, options)
             : Planner.Answer(plan, options, progress, cancellation);
-        return ReportSubject.Of(result, plan.WeatherYear ?? YearStudy.BuiltIn(plan), options, VersionText.Line, date, cancellation);
+        return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date, cancellation);
     }
 
     private static int Save(Host host, string path, ReportDocument report)

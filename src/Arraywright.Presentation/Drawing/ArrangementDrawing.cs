@@ -6,14 +6,15 @@ namespace Arraywright.Presentation.Drawing;
 /// <summary>The panels as they lie there, seen from behind: plus leads to the left and minus leads to the right, both down to the unit.</summary>
 internal static class ArrangementDrawing
 {
-    private const double LanePx = 12;
+    private const double LanePx = 10;
+    private const double LaneGapPx = 6;
     private const double TrunkPlusPx = 48;
     private const double TrunkMinusPx = 94;
 
     /// <summary>The drawing.</summary>
     public static Picture Of(DrawingSheet sheet)
     {
-        const double aroundPx = 2 * (LanePx + 2);
+        const double aroundPx = 2 * (LanePx + LaneGapPx);
         (BranchRows Array, Hookup Hookup)[] arrays = [.. sheet.Hookups.Select(hookup => (new BranchRows(hookup.Array, null, null, sheet.WidthPx - aroundPx, isLow: false), hookup))];
         double widthPx = arrays.Select(array => array.Array.WidthPx + aroundPx).Append(sheet.WidthPx).Max();
         Sketch sketch = new();
@@ -72,8 +73,8 @@ internal static class ArrangementDrawing
 
     private static double Draw(Sketch sketch, BranchRows array, Hookup hookup, DcInput input, double widthPx, double topPx)
     {
-        double leftPx = LanePx + 2;
-        double rightPx = leftPx + array.WidthPx + 2;
+        double leftPx = LanePx + LaneGapPx;
+        double rightPx = leftPx + array.WidthPx + LaneGapPx;
         double acrossPx = topPx + array.HeightPx + 14;
         double plusPx = topPx + ArrangementItem.LeadsPx;
         double minusPx = topPx + array.MinusPx;

@@ -89,7 +89,7 @@ internal sealed class ArrayDiagram(double wordsWidthPx)
 
         string[] connectors = [.. Hookup.All(block.Plus).Select(connector => connector.InFull).CountBy(text => text, StringComparer.Ordinal).Select(pair => pair.Value > 1 ? $"{pair.Value} × {pair.Key}" : pair.Key)];
         string title = $"{block.Branches.Length} branches joined at plus and at minus, at each: {string.Join("; ", connectors)}";
-        words.AddRange(connectors.SelectMany(text => Sketch.Wrap(text, Math.Max(wordsWidthPx, widthPx - 60), 2)));
+        words.AddRange(connectors);
         return new RailsBlock(branches, widthPx, title, words, plus, minus);
     }
 
@@ -99,7 +99,7 @@ internal sealed class ArrayDiagram(double wordsWidthPx)
         List<string> words = [panel.Name];
         if (atWork is not null)
         {
-            words.Add(AtWork(atWork.VoltageV, atWork.CurrentA));
+            words.AddRange(Together([Figures.Of(atWork.VoltageV, "V"), Figures.Of(atWork.CurrentA, "A")]));
         }
 
         if (open is not null)
@@ -126,13 +126,18 @@ internal sealed class ArrayDiagram(double wordsWidthPx)
 
     private SymbolBlock Piece(Element element, Pen pen)
     {
-        string[] words = element.Kind == PieceKind.StringFuse ? [element.Name, .. element.Figures.SelectMany(Narrow)] : [.. element.Figures.SelectMany(Narrow)];
+        string[] words = element.Kind == PieceKind.StringFuse ? [element.Name, .. element.Figures.SelectMany(figures => Sketch.Wrap(figures, wordsWidthPx, 2))] : [.. Together(element.Short)];
         return element.Kind == PieceKind.StringFuse
             ? new SymbolBlock(Symbols.FusePx, words, wordsWidthPx, element.InFull, pen, (sketch, xPx, topPx) => Symbols.Fuse(sketch, xPx, topPx, pen))
             : new SymbolBlock(8, words, wordsWidthPx, element.InFull, pen, (sketch, xPx, topPx) => sketch.Upright(pen, xPx, topPx, topPx + 8));
     }
 
-    private List<string> Narrow(string figures) => Sketch.Wrap(figures, wordsWidthPx, 2);
+    /// <summary>Figures in one line where they fit, else a line each: a figure is never parted from its unit.</summary>
+    private IReadOnlyList<string> Together(IReadOnlyList<string> figures)
+    {
+        string line = string.Join(", ", figures);
+        return Sketch.Width([line], isFirstBold: false) <= wordsWidthPx ? [line] : figures;
+    }
 
     /// <summary>The joint at which each branch goes into a connector; connectors among themselves are told in the words.</summary>
     private static IEnumerable<(Joint Joint, int Branch)> Joints(Connector connector) =>

@@ -12,7 +12,10 @@ internal sealed class BranchRows
     /// <summary>From the last item of a row to the lead that goes down.</summary>
     private const double TurnPx = 9;
 
-    /// <summary>A lead without a joint at the end of the whole array.</summary>
+    /// <summary>From the left of a row to the lead that comes down to it.</summary>
+    private const double IndentPx = 6;
+
+    /// <summary>A lead without a joint at the end of the whole array, where branch connectors stand there.</summary>
     private const double StubPx = 12;
 
     private readonly ImmutableArray<ArrangementItem> _items;
@@ -64,7 +67,7 @@ internal sealed class BranchRows
         foreach ((int from, int to) in _rows)
         {
             double leadsPx = topPx + ArrangementItem.LeadsPx;
-            double xPx = leftPx;
+            double xPx = leftPx + Indent(from);
             for (int i = from; i < to; i++)
             {
                 Join(sketch, i, xPx, leadsPx);
@@ -77,7 +80,7 @@ internal sealed class BranchRows
             if (to < _items.Length)
             {
                 double backPx = nextPx - BackPx + 7;
-                sketch.Line(_items[to - 1].Right, new Spot(xPx, leadsPx), new Spot(xPx + TurnPx, leadsPx), new Spot(xPx + TurnPx, backPx), new Spot(leftPx, backPx), new Spot(leftPx, nextPx + ArrangementItem.LeadsPx));
+                sketch.Line(_items[to - 1].Right, new Spot(xPx, leadsPx), new Spot(xPx + TurnPx, leadsPx), new Spot(xPx + TurnPx, backPx), new Spot(leftPx + IndentPx, backPx), new Spot(leftPx + IndentPx, nextPx + ArrangementItem.LeadsPx));
             }
             else
             {
@@ -137,11 +140,13 @@ internal sealed class BranchRows
         }
     }
 
-    private double GapPx(int joint) => _joints[joint] is null ? StubPx : Plugs.GapPx;
+    private static double Indent(int from) => from == 0 ? 0 : IndentPx;
+
+    private double GapPx(int joint) => _joints[joint] is null && _items[Math.Min(joint, _items.Length - 1)] is BlockItem ? StubPx : Plugs.GapPx;
 
     /// <summary>The joint before each item, and room for what follows the last.</summary>
     private double RowWidthPx((int From, int To) row) =>
-        Enumerable.Range(row.From, row.To - row.From).Sum(i => GapPx(i) + _items[i].WidthPx) + (row.To == _items.Length ? GapPx(row.To) : TurnPx + 4);
+        Indent(row.From) + Enumerable.Range(row.From, row.To - row.From).Sum(i => GapPx(i) + _items[i].WidthPx) + (row.To == _items.Length ? GapPx(row.To) : TurnPx + 4);
 
     private double RowHeightPx((int From, int To) row) => Enumerable.Range(row.From, row.To - row.From).Max(i => _items[i].HeightPx);
 
@@ -155,7 +160,7 @@ internal sealed class BranchRows
         }
         else
         {
-            sketch.Level(left, xPx, xPx + StubPx, leadsPx);
+            sketch.Level(left, xPx, xPx + GapPx(index), leadsPx);
         }
     }
 }

@@ -57,7 +57,7 @@ internal sealed class SymbolBlock : DiagramBlock
     public override double LeftPx => SidePx;
 
     /// <inheritdoc/>
-    public override double RightPx => WordsPx + Math.Min(_wordsWidthPx, Sketch.Width(_words)) + 4;
+    public override double RightPx => WordsPx + Math.Min(_wordsWidthPx, Sketch.Width(_words, _isFirstBold)) + 4;
 
     /// <inheritdoc/>
     public override double HeightPx => Math.Max(_symbolPx, _words.Count * Sketch.LinePx);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Arraywright.Parts;
 using Arraywright.Planning;
+using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Presentation.Drawing;
 
@@ -24,6 +25,9 @@ public sealed record DrawingSheet
 
     /// <summary>What meters show, an entry for each of <see cref="Hookups"/>; null where it was not computed.</summary>
     public required ImmutableArray<ArrayReading?> Readings { get; init; }
+
+    /// <summary>What stands against connecting it; null where nothing does.</summary>
+    public required string? Warning { get; init; }
 
     /// <summary>Width to be laid out for; a drawing that cannot be so narrow is wider.</summary>
     public double WidthPx { get; init; } = TelephonePx;
@@ -51,11 +55,24 @@ public sealed record DrawingSheet
             }
         }
 
-        return new DrawingSheet { Plan = plan, Design = design, Hookups = [.. hookups], Readings = [.. shown] };
+        return new DrawingSheet
+        {
+            Plan = plan,
+            Design = design,
+            Hookups = [.. hookups],
+            Readings = [.. shown],
+            Warning = VerdictSentence.Warning(plan, design),
+        };
     }
 
     /// <summary>A sheet of a parts list.</summary>
-    public static DrawingSheet Of(PartsList parts, ImmutableArray<ArrayReading?> readings) => Of(parts.Plan, parts.Design, readings, parts.Inputs);
+    /// <param name="parts">The list.</param>
+    /// <param name="readings">What meters show, one entry an input, as <see cref="ReadingStudy"/> gives them for its plan and design; empty to draw without.</param>
+    public static DrawingSheet Of(PartsList parts, ImmutableArray<ArrayReading?> readings)
+    {
+        DrawingSheet sheet = Of(parts.Plan, parts.Design, readings, parts.Inputs);
+        return parts.Verdict > parts.Plan.Doubted(parts.Design.Verdict) ? sheet with { Warning = PartsScreen.Sentence(parts) } : sheet;
+    }
 
     /// <summary>The circuit as a diagram: symbols, sizes, what meters show.</summary>
     public Picture Diagram() => WiringDiagram.Of(this);

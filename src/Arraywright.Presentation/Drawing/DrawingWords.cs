@@ -9,11 +9,8 @@ namespace Arraywright.Presentation.Drawing;
 /// <summary>What the drawings say in words.</summary>
 internal static class DrawingWords
 {
-    /// <summary>What stands against connecting it; null where nothing does.</summary>
-    public static string? Warning(DrawingSheet sheet) => VerdictSentence.Warning(sheet.Plan, sheet.Design);
-
     /// <summary>Whether this input must not be connected at all.</summary>
-    public static bool IsStopped(Hookup hookup) => hookup.Assignment.Verdict == Level.Stop;
+    public static bool IsStopped(Hookup hookup) => hookup.Verdict == Level.Stop;
 
     /// <summary>The input, with its unit where it has one.</summary>
     public static string Input(Hookup hookup) => hookup.Unit is { } unit ? $"{unit}, input {hookup.Assignment.Input}" : hookup.Assignment.Input;
@@ -46,7 +43,7 @@ internal static class DrawingWords
     public static string InSentences(DrawingSheet sheet)
     {
         StringBuilder text = new();
-        if (Warning(sheet) is { } warning)
+        if (sheet.Warning is { } warning)
         {
             text.Append(warning).Append(' ');
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Limits;
 using Arraywright.Parts;
 
 namespace Arraywright.Presentation.Drawing;
@@ -13,7 +14,8 @@ public sealed record Joint(int Number, string From, string Into);
 /// <param name="Kind">What it is; null for the unit's socket.</param>
 /// <param name="Name">In a word or two: "fuse", "run".</param>
 /// <param name="Figures">Its size, length or rating, a line each; may be empty.</param>
-public sealed record Element(PieceKind? Kind, string Name, ImmutableArray<string> Figures)
+/// <param name="Short">The chief of them, for where there is little room.</param>
+public sealed record Element(PieceKind? Kind, string Name, ImmutableArray<string> Figures, ImmutableArray<string> Short)
 {
     /// <summary>Name and figures in one line.</summary>
     public string InFull => Figures.IsEmpty ? Name : $"{Name}, {string.Join(", ", Figures)}";
@@ -76,6 +78,9 @@ public sealed record Hookup
 {
     /// <summary>The input and what is wired to it, judged and computed.</summary>
     public required Assignment Assignment { get; init; }
+
+    /// <summary>The worst that is said of the wiring of this input and of its pieces.</summary>
+    public required Level Verdict { get; init; }
 
     /// <summary>Name of the unit that the input belongs to; null when it stands alone.</summary>
     public required string? Unit { get; init; }

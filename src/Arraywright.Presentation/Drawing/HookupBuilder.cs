@@ -23,6 +23,7 @@ internal sealed class HookupBuilder(HookupPieces pieces, int firstPanel, int fir
         return new Hookup
         {
             Assignment = assignment,
+            Verdict = pieces.Verdict > assignment.Verdict ? pieces.Verdict : assignment.Verdict,
             Unit = unit,
             Array = array,
             Trunk = Trunk(array),
@@ -125,7 +126,7 @@ internal sealed class HookupBuilder(HookupPieces pieces, int firstPanel, int fir
     private static string Named(HookupPart part)
     {
         int[] numbers = [.. Numbers(part)];
-        return numbers.Length == 1 ? $"panel {numbers[0]}" : $"panels {numbers[0]} to {numbers[^1]}";
+        return numbers.Length == 1 ? $"panel {numbers[0]}" : $"panels {numbers[0]} {(numbers.Length == 2 ? "and" : "to")} {numbers[^1]}";
     }
 
     private static IEnumerable<int> Numbers(HookupPart part) => part switch

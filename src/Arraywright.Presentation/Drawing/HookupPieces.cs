@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Gear;
+using Arraywright.Limits;
 using Arraywright.Parts;
 using Arraywright.Presentation.Terminal;
 
@@ -19,12 +20,15 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
     /// <summary>From the array outwards.</summary>
     private static readonly PieceKind[] Outwards = [PieceKind.Extension, PieceKind.Run, PieceKind.Switch, PieceKind.WattMeter, PieceKind.Adapter];
 
+    /// <summary>The worst that is said of them.</summary>
+    public Level Verdict => parts is null ? Level.Go : parts.Pieces.SelectMany(piece => piece.Findings).Select(finding => finding.Level).DefaultIfEmpty(Level.Go).Max();
+
     /// <summary>What a branch has of its own at one pole, from the panels outwards.</summary>
     public IEnumerable<Element> OfBranch(ImmutableArray<int> path, Pole pole)
     {
         if (parts is null)
         {
-            return path.Length < 2 && cable.StringLengthM.Value > 0 ? [Cable(PieceKind.StringConductor, cable.StringLengthM.Value, Area(cable.StringAreaMm2.Value))] : [];
+            return path.Length < 2 && cable.StringLengthM.Value > 0 ? [Cable(PieceKind.StringConductor, cable.StringLengthM.Value, Area(cable.StringAreaMm2.Value), Area(cable.StringAreaMm2.Value))] : [];
         }
 
         return parts.At(new PiecePlace(input.Name, path))
@@ -36,7 +40,7 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
     /// <summary>How the branches of a parallel are gathered at one pole.</summary>
     public Gathering Gathering(ImmutableArray<int> path, Pole pole, int branches)
     {
-        Gathering all = new(new Element(PieceKind.BranchConnector, "branch connector", [$"{branches} into 1"]), Branches(branches));
+        Gathering all = new(new Element(PieceKind.BranchConnector, "branch connector", [$"{branches} into 1"], []), Branches(branches));
         if (parts is null)
         {
             return all;
@@ -65,7 +69,7 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
     {
         if (parts is null)
         {
-            yield return Cable(PieceKind.Run, cable.LengthM.Value, Area(cable.AreaMm2.Value));
+            yield return Cable(PieceKind.Run, cable.LengthM.Value, Area(cable.AreaMm2.Value), Area(cable.AreaMm2.Value));
         }
         else
         {
@@ -75,7 +79,7 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
             }
         }
 
-        yield return new Element(null, "unit's socket", []);
+        yield return new Element(null, "unit's socket", [], []);
     }
 
     private static ImmutableArray<(int Branch, Gathering? Inner)> Branches(int count) => [.. Enumerable.Range(0, count).Select(branch => (branch, (Gathering?)null))];
@@ -85,22 +89,23 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
         string name = Name(piece.Kind);
         if (piece.Size is { } size && piece.LengthM is { } lengthM)
         {
-            return Cable(piece.Kind, lengthM, size.IsGauge ? $"{size.Name} ({Figures.Number(size.AreaMm2, 1)} mm²)" : Area(size.AreaMm2));
+            return size.IsGauge
+                ? Cable(piece.Kind, lengthM, $"{size.Name} ({Figures.Number(size.AreaMm2, 1)} mm²)", size.Name)
+                : Cable(piece.Kind, lengthM, Area(size.AreaMm2), Area(size.AreaMm2));
         }
 
-        List<string> figures = [];
-        if (piece.Ways > 0)
-        {
-            figures.Add($"{piece.Ways} into 1");
-        }
-
-        figures.Add(piece.RatingA is { } ratingA ? $"{Figures.Stated(ratingA, "A")}, {Figures.Stated(piece.RatingV, "V")} DC" : $"at least {Figures.Stated(piece.NeededA, "A")}, {Figures.Stated(piece.RatingV, "V")} DC");
-        return new Element(piece.Kind, name, [.. figures]);
+        string ways = piece.Ways > 0 ? $"{piece.Ways} into 1, " : "";
+        string amps = piece.RatingA is { } ratingA ? Figures.Stated(ratingA, "A") : $"at least {Figures.Stated(Math.Round(piece.NeededA, 1), "A")}";
+        return new Element(piece.Kind, name, [$"{ways}{amps}, {Figures.Stated(piece.RatingV, "V")} DC"], [amps]);
     }
 
-    private static Element Cable(PieceKind kind, double lengthM, string size) => new(kind, Name(kind), [size, $"{Figures.Stated(Math.Round(lengthM, 2), "m")} each way"]);
+    private static Element Cable(PieceKind kind, double lengthM, string size, string shortSize)
+    {
+        string length = Figures.Stated(Math.Round(lengthM, 1), "m");
+        return new Element(kind, Name(kind), [size, $"{length} each way"], [shortSize, length]);
+    }
 
-    private static string Area(double areaMm2) => $"{Figures.Stated(Math.Round(areaMm2, 2), "mm²")}";
+    private static string Area(double areaMm2) => Figures.Stated(Math.Round(areaMm2, 2), "mm²");
 
     private static string Name(PieceKind kind) => kind switch
     {

@@ -12,7 +12,7 @@ internal sealed class PanelItem(HookupPart.Panel panel, bool isLying) : Arrangem
     private const double StandingPx = 62;
     private const double TallPx = 92;
     private const double LyingPx = 104;
-    private const double LowPx = 38;
+    private const double LowPx = 40;
     private const double BoxPx = 18;
     private const double NamePx = 11;
 

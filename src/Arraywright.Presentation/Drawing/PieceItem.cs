@@ -15,12 +15,12 @@ internal sealed class PieceItem : ArrangementItem
     /// <summary>A piece.</summary>
     /// <param name="element">What it is.</param>
     /// <param name="pen">Its leads.</param>
-    /// <param name="isBare">Whether its words are left to the key below, where many are below each other.</param>
+    /// <param name="isBare">Whether its figures are left to the key below, where many are below each other.</param>
     public PieceItem(Element element, Pen pen, bool isBare) =>
-        (_element, _pen, _words) = (element, pen, isBare ? [] : [element.Name, .. element.Figures.SelectMany(figures => Sketch.Wrap(figures, 100, 2))]);
+        (_element, _pen, _words) = (element, pen, isBare ? [] : element.Short);
 
     /// <inheritdoc/>
-    public override double WidthPx => Math.Max((2 * HolderPx) + 10, Sketch.Width(_words) + 8);
+    public override double WidthPx => Math.Max((2 * HolderPx) + 10, Sketch.Width(_words, isFirstBold: false) + 8);
 
     /// <inheritdoc/>
     public override double HeightPx => LeadsPx + 10 + (_words.Count * Sketch.LinePx);

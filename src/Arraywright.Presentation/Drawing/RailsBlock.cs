@@ -18,15 +18,16 @@ internal sealed class RailsBlock : DiagramBlock
     /// <param name="branches">The blocks.</param>
     /// <param name="widthPx">Room for them.</param>
     /// <param name="title">What joins them, in full.</param>
-    /// <param name="words">Above the upper rail, a line each.</param>
+    /// <param name="words">Above the upper rail, in lines of their own.</param>
     /// <param name="plus">The upper rail.</param>
     /// <param name="minus">The lower rail.</param>
     public RailsBlock(IReadOnlyList<DiagramBlock> branches, double widthPx, string title, IReadOnlyList<string> words, Pen plus, Pen minus)
     {
-        (_title, _words, _plus, _minus) = (title, words, plus, minus);
+        (_title, _plus, _minus) = (title, plus, minus);
         _rows = Rows(branches, widthPx);
         _rows = _rows.Count > 1 ? Rows(branches, widthPx - (2 * LanePx)) : _rows;
         _firstLeftPx = _rows.Max(row => row[0].LeftPx);
+        _words = [.. words.SelectMany(text => Sketch.Wrap(text, RightPx - 10, 3))];
     }
 
     private bool HasLanes => _rows.Count > 1;

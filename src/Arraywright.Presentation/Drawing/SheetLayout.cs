@@ -28,7 +28,7 @@ internal sealed class SheetLayout(Sketch sketch, double widthPx)
             TopPx += 1.3 * HeadingPx;
         }
 
-        if (DrawingWords.Warning(sheet) is { } warning)
+        if (sheet.Warning is { } warning)
         {
             Write(warning, isBold: true);
         }

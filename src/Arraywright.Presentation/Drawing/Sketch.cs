@@ -90,5 +90,6 @@ internal sealed class Sketch
     public static List<string> Wrap(string text, double widthPx, int mostLines) => TextMeasure.Wrap(text, widthPx, TextPx, isBold: false, mostLines);
 
     /// <summary>Width of the widest of some lines.</summary>
-    public static double Width(IEnumerable<string> lines) => lines.Select(line => TextMeasure.Width(line, TextPx, isBold: true)).DefaultIfEmpty(0).Max();
+    public static double Width(IEnumerable<string> lines, bool isFirstBold) =>
+        lines.Select((line, index) => TextMeasure.Width(line, TextPx, isFirstBold && index == 0)).DefaultIfEmpty(0).Max();
 }

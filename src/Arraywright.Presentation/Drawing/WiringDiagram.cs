@@ -1,3 +1,4 @@
+using Arraywright.Parts;
 using Arraywright.Planning;
 using Arraywright.Presentation.Terminal;
 
@@ -52,6 +53,11 @@ internal static class WiringDiagram
             layout.Key((sketch, xPx, yPx) => Symbols.Dot(sketch, xPx + 12, yPx), "joined by a branch connector, one for plus and one for minus");
         }
 
+        foreach (string cable in sheet.Hookups.SelectMany(hookup => hookup.Own).Where(element => element.Kind == PieceKind.StringConductor).Select(element => element.InFull).Distinct(StringComparer.Ordinal))
+        {
+            layout.Key((sketch, xPx, yPx) => sketch.Level(Pen.Link, xPx, xPx + 24, yPx), cable);
+        }
+
         if (sheet.Hookups.Zip(sheet.Readings).Any(pair => pair.Second?.AtWork is not null && !DrawingWords.IsStopped(pair.First)))
         {
             layout.Key((sketch, xPx, yPx) => sketch.Text(xPx, yPx + 4, "V, A"), $"volts and amps at work, {MeterTable.At(first.Assignment.Conditions)}");
@@ -65,7 +71,7 @@ internal static class WiringDiagram
     {
         double roomPx = widthPx - LanePx - LaneGapPx - RightMarginPx;
         bool isOneColumn = hookup.Array.Part is HookupPart.Panel || (hookup.Array.Part is HookupPart.Row { Parts.Length: < 10 } row && row.Parts.All(part => part is HookupPart.Panel));
-        double wordsPx = isOneColumn ? 200 : 104;
+        double wordsPx = isOneColumn ? 200 : 101;
         return new ArrayDiagram(Math.Min(wordsPx, roomPx - SymbolBlock.SidePx - SymbolBlock.WordsPx - 4)).Of(hookup.Array, DrawingWords.IsStopped(hookup) && reading is not null ? reading with { AtWork = null } : reading, roomPx);
     }
 

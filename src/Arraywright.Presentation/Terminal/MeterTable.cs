@@ -18,7 +18,7 @@ public static class MeterTable
         table.Add(["  at the coldest", $"{Figures.Number(assignment.VocColdV, 2)} V", "what the voltage limit is held against"]);
         if (assignment.VocWeather is { } weather)
         {
-            table.Add(["  highest in the weather file", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {Figures.Of(weather.Conditions.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(weather.Conditions.CellC, "°C")}, by the circuit model"]);
+            table.Add([weather.IsOfFile ? "  highest in the weather file" : "  highest in a usual year", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {Figures.Of(weather.Conditions.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(weather.Conditions.CellC, "°C")}, by the circuit model"]);
         }
 
         table.Add(["  leads shorted", Figures.Of(assignment.IscStcA, "A"), $"and {Figures.Of(assignment.IscDesignA, "A")} in the strongest sun"]);
@@ -26,9 +26,9 @@ public static class MeterTable
         {
             table.Add(["Once connected", "–", "do not connect it"]);
         }
-        else if (point.LimitedBy == LimitedBy.Off)
+        else if (point.LimitedBy is LimitedBy.Off or LimitedBy.AboveWindow)
         {
-            table.Add(["Once connected", Figures.Of(0, "A"), "the input does not start"]);
+            table.Add(["Once connected", Figures.Of(0, "A"), HeldBy(point.LimitedBy)]);
         }
         else
         {
@@ -52,6 +52,7 @@ public static class MeterTable
         LimitedBy.Current => "held by the input's current limit",
         LimitedBy.Power => "held by the input's power limit",
         LimitedBy.Voltage => "held at the end of the input's voltage window",
+        LimitedBy.AboveWindow => "not known: its limit would hold it above its window; counted as nothing",
         _ => "the input does not start",
     };
 

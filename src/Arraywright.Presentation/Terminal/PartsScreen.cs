@@ -36,8 +36,8 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
     public void WriteShort(PartsList list) =>
         TextFlow.Write(writer, "", Sentence(list), style.Width, text => style.ForLevel(list.Verdict, text));
 
-    /// <summary>The verdict on the parts in one sentence.</summary>
-    internal static string Sentence(PartsList list) => $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}";
+    /// <summary>The answer in one sentence, its first word the verdict.</summary>
+    public static string Sentence(PartsList list) => $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}";
 
     private static string Answer(PartsList list)
     {
@@ -59,7 +59,8 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
 
     private void WriteShopping(PartsList list)
     {
-        EnergyParts.Heading(writer, $"To buy, by the rules {(list.Rules == RuleSet.Us ? "of the NEC (us)" : "of the IEC (iec)")}", style);
+        string rules = $"by the rules {(list.Rules == RuleSet.Us ? "of the NEC (us)" : "of the IEC (iec)")}";
+        EnergyParts.Heading(writer, list.Verdict == Level.Stop ? $"What it would take, {rules}: buy nothing for it yet" : $"To buy, {rules}", style);
         TextTable table = new(true, false, false, true);
         foreach (ShoppingLine line in list.Shopping)
         {

@@ -43,7 +43,7 @@ internal static class Alternatives
     {
         Cable cable = setting.Plan.Cable;
         double runM = pieces.Where(piece => piece.Kind == PieceKind.Run).Sum(piece => piece.LengthM!.Value);
-        if (runM <= 0 || ConductorSizing.Thicker(cable.AreaMm2.Value, setting.Place.Rules) is not { } size)
+        if (runM <= 0 || ConductorSizing.Thicker(ConductorSize.Of(cable.AreaMm2.Value)) is not { } size)
         {
             return null;
         }

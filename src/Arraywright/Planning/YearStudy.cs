@@ -34,10 +34,6 @@ public sealed record YearResult
 /// <summary>Runs a plan's wiring through a year.</summary>
 public static class YearStudy
 {
-    /// <summary>The weather a plan would be run through without a file: made from the built-in climate; null where the plan names no place, or one off the climate's map.</summary>
-    public static WeatherYear? BuiltIn(Plan plan) =>
-        plan.Place is { } place && WorldClimate.Of(place) is { } climate ? SyntheticYear.Of(climate, place) : null;
-
     /// <summary>The year of the stated wiring, or of the best where none is stated.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="weather">The weather.</param>

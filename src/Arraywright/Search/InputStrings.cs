@@ -4,9 +4,6 @@ namespace Arraywright.Search;
 /// <remarks>Inputs that are alike share one instance.</remarks>
 internal sealed class InputStrings
 {
-    /// <summary>As much as the rules forgive in a sum, so that none is refused here by the order it is added up in.</summary>
-    private const double Rounding = 1 + 1e-9;
-
     /// <summary>Lists the strings of an input.</summary>
     public InputStrings(SearchInput input, StringCatalog catalog)
     {
@@ -32,7 +29,7 @@ internal sealed class InputStrings
         IscA = [.. rows.Select(row => catalog.Rows[row].IscA)];
         ImpA = [.. rows.Select(row => catalog.Rows[row].ImpA)];
         MostIscA = [.. rows.Select(row => MostA(input, catalog, row))];
-        MostImpA = input.MaxImpSumA * Rounding;
+        MostImpA = Rounded.Most(input.MaxImpSumA);
         Buckets = [.. buckets.Select(bucket => bucket.ToArray())];
     }
 
@@ -65,8 +62,8 @@ internal sealed class InputStrings
 
     /// <summary>Whether a row may hang on an input by itself.</summary>
     public static bool Allows(SearchInput input, Row row) =>
-        row.IsString && row.ColdV <= input.MaxVoltageV && row.ImpA <= input.MaxImpSumA * Rounding;
+        row.IsString && Rounded.Within(row.ColdV, input.MaxVoltageV) && Rounded.Within(row.ImpA, input.MaxImpSumA);
 
     private static double MostA(SearchInput input, StringCatalog catalog, int row) =>
-        Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA[row]) * Rounding;
+        Rounded.Most(Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA[row]));
 }

@@ -71,7 +71,7 @@ internal sealed class PartBounds
             sum += Problem.Inputs[other].Unit == unit ? LabelPowerW(parts[other]) : 0;
         }
 
-        return sum <= Problem.UnitMaxLabelPowerW[unit];
+        return Rounded.Within(sum, Problem.UnitMaxLabelPowerW[unit]);
     }
 
     /// <summary>Bound on the worth of a sharing-out, one part an input, W.</summary>
@@ -151,7 +151,7 @@ internal sealed class PartBounds
         {
             _effort.SpendOrGiveUp(1);
             totalW[part] = -1;
-            if (Covers[input].Amps.Possible[part] && LabelPowerW(part) <= problem.Inputs[input].MaxLabelPowerW)
+            if (Covers[input].Amps.Possible[part] && Rounded.Within(LabelPowerW(part), problem.Inputs[input].MaxLabelPowerW))
             {
                 Span<float> boundW = partW.AsSpan(part * cells.Lanes, cells.Lanes);
                 cells.Worth(Covers[input].Of(part), none, none, boundW);

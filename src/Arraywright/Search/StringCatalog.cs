@@ -61,7 +61,7 @@ internal sealed class StringCatalog
         _effort = effort;
         _problem = problem;
         _limit = limit;
-        _highestV = problem.Inputs.Max(input => input.MaxVoltageV);
+        _highestV = Rounded.Most(problem.Inputs.Max(input => input.MaxVoltageV));
         Pile = pile;
         Blocks = [.. BlocksOf(problem.Family)];
         Extend(-1, new Row(-1, 0, 0, 0, 0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity, IsString: false));
@@ -155,7 +155,7 @@ internal sealed class StringCatalog
             double modelV = row.ColdModelV + block.ColdModelV;
             double coldV = Math.Max(labelV, modelV);
             double systemV = Math.Min(row.MaxSystemV, block.MaxSystemV);
-            if (coldV > _highestV || coldV > systemV)
+            if (coldV > _highestV || coldV > Rounded.Most(systemV))
             {
                 continue;
             }

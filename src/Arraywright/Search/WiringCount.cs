@@ -82,7 +82,7 @@ internal static class WiringCount
             double[] own = HangWithinAmps(pile, strings, effort) ?? HangAlone(pile, strings, effort);
             for (int part = 0; part < own.Length; part++)
             {
-                own[part] = labelPowerW(part) <= input.MaxLabelPowerW ? own[part] : 0;
+                own[part] = Rounded.Within(labelPowerW(part), input.MaxLabelPowerW) ? own[part] : 0;
             }
 
             ways = ways is null ? own : Together(pile, ways, own, effort);

@@ -100,6 +100,9 @@ internal static class EveryWiring
         ? null
         : Wiring.InParallel(strings.Select(s => Wiring.InSeries(s.Select(b => Wiring.InParallel(b.Select(Wiring (name) => new Wiring.Single(name)))))));
 
+    /// <summary>A sum that only the order of adding lifts over a limit breaks no rule; round limits such as 14 A meet sums of hundredths of an ampere exactly.</summary>
+    public static bool Within(double sum, double limit) => sum <= limit + (1e-11 * Math.Abs(limit));
+
     private static bool Fits(SearchProblem problem, SearchInput input, List<List<List<string>>> strings)
     {
         SearchStock Of(string name) => problem.Stocks.Single(stock => stock.Name == name);
@@ -108,13 +111,13 @@ internal static class EveryWiring
             double labelV = s.Sum(b => b.Max(name => Of(name).ColdLabelV));
             double modelV = s.Sum(b => b.Max(name => Of(name).ColdModelV));
             double coldV = Math.Max(labelV, modelV);
-            if (coldV > input.MaxVoltageV || s.Any(b => b.Any(name => coldV > Of(name).MaxSystemV)))
+            if (!Within(coldV, input.MaxVoltageV) || s.Any(b => b.Any(name => !Within(coldV, Of(name).MaxSystemV))))
             {
                 return false;
             }
         }
 
-        return strings.Sum(s => s.Max(b => b.Sum(name => Of(name).LabelIscA))) <= input.MaxIscSumA
-            && strings.Sum(s => s.Sum(b => b.Sum(name => Of(name).LabelPowerW))) <= input.MaxLabelPowerW;
+        return Within(strings.Sum(s => s.Max(b => b.Sum(name => Of(name).LabelIscA))), input.MaxIscSumA)
+            && Within(strings.Sum(s => s.Sum(b => b.Sum(name => Of(name).LabelPowerW))), input.MaxLabelPowerW);
     }
 }

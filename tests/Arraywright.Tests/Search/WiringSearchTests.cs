@@ -26,11 +26,37 @@ public sealed class WiringSearchTests
         SearchStock stock = SearchPanels.Stock("a", 2, 36, 6, Sun);
         double pairV = stock.ColdLabelV + stock.ColdLabelV;
 
-        Candidate at = WiringSearch.Run(Problem([stock], OpenInput with { MaxVoltageV = pairV, Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best[0];
-        ImmutableArray<Candidate> over = WiringSearch.Run(Problem([stock], OpenInput with { MaxVoltageV = Math.BitDecrement(pairV), Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best;
+        ImmutableArray<Candidate> Under(double limitV) =>
+            WiringSearch.Run(Problem([stock], OpenInput with { MaxVoltageV = limitV, Window = InputWindow.Open with { MinV = 30 } }), SearchOptions.Default).Best;
 
-        Assert.Equal(1, at.Strings);
-        Assert.Empty(over);
+        Assert.Equal(1, Under(pairV)[0].Strings);
+        Assert.Empty(Under(pairV * (1 - 1e-8)));
+    }
+
+    [Fact]
+    public void A_sum_that_only_the_order_of_adding_lifts_over_its_limit_is_connected()
+    {
+        // 3 x 100.4 W is 301.20000000000005 W in binary, as a rule that judges the wiring forgives.
+        SearchStock stock = SearchPanels.Stock("a", 3, 36, 6, Sun) with { LabelPowerW = 100.4 };
+        SearchProblem Limited(double labelW) => Problem([stock], OpenInput with { MaxLabelPowerW = labelW, MaxVoltageV = 200 });
+        SearchProblem shared = Limited(double.PositiveInfinity) with { UnitMaxW = [double.PositiveInfinity], UnitMaxLabelPowerW = [301.2] };
+
+        Assert.Equal(3, WiringSearch.Run(Limited(301.2), SearchOptions.Default).Best[0].Panels);
+        Assert.Equal(2, WiringSearch.Run(Limited(301.1), SearchOptions.Default).Best[0].Panels);
+        Assert.Equal(3, WiringSearch.Run(shared with { Inputs = [shared.Inputs[0] with { Unit = 0 }] }, SearchOptions.Default).Best[0].Panels);
+        Assert.Equal(3, WiringSearch.Run(Problem([stock], OpenInput with { MaxVoltageV = Math.BitDecrement(3 * stock.ColdLabelV), Window = InputWindow.Open with { MinV = 45 } }), SearchOptions.Default).Best[0].Panels);
+    }
+
+    [Fact]
+    public void A_wiring_that_never_starts_is_no_answer()
+    {
+        // The cold figure is 1.12 times the open-circuit voltage in this sun.
+        SearchStock stock = SearchPanels.Stock("a", 2, 36, 6, Sun);
+        InputWindow startsHigh = InputWindow.Open with { StartV = 1.99 * stock.ColdLabelV / 1.12 };
+        InputWindow startsTooHigh = InputWindow.Open with { StartV = 2.01 * stock.ColdLabelV / 1.12 };
+
+        Assert.Equal(2, WiringSearch.Run(Problem([stock], OpenInput with { Window = startsHigh }), SearchOptions.Default).Best[0].Panels);
+        Assert.Empty(WiringSearch.Run(Problem([stock], OpenInput with { Window = startsTooHigh }), SearchOptions.Default).Best);
     }
 
     [Fact]

@@ -32,9 +32,9 @@ public static class ConductorSizing
     public static ImmutableArray<ConductorSize> Offered(RuleSet rules) =>
         [.. (rules == RuleSet.Us ? ConductorSize.Gauges : ConductorSize.Metric).Where(size => size.AreaMm2 >= ThinnestMm2)];
 
-    /// <summary>The next thicker size that is offered; null above the thickest.</summary>
-    public static ConductorSize? Thicker(double areaMm2, RuleSet rules) =>
-        Offered(rules).FirstOrDefault(size => size.AreaMm2 > areaMm2 * 1.005);
+    /// <summary>The next thicker size of the same kind, mm² or gauge; null above the thickest.</summary>
+    public static ConductorSize? Thicker(ConductorSize size) =>
+        Offered(size.IsGauge ? RuleSet.Us : RuleSet.Iec).FirstOrDefault(other => other.AreaMm2 > size.AreaMm2 * 1.005);
 
     /// <summary>The thinnest size that will do; the thickest of all where none does.</summary>
     /// <param name="duty">What it must do.</param>
