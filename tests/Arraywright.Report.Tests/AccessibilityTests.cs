@@ -28,6 +28,7 @@ public sealed class AccessibilityTests
         await using IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Chromium, Args = Alone });
         foreach ((string name, ColorScheme scheme) in Opened)
         {
+            TestContext.Current.CancellationToken.ThrowIfCancellationRequested();
             string html = HtmlReport.Of(Scene.Report(name));
             IPage page = await browser.NewPageAsync(new BrowserNewPageOptions { ColorScheme = scheme, BypassCSP = true, ViewportSize = new ViewportSize { Width = 360, Height = 740 } });
             List<string> asked = [];
