@@ -1,6 +1,6 @@
 using Arraywright.Bench;
 
-// Which part to run: "circuit", "search", "year", or all of them.
+// Which part to run: "circuit", "search", "year", "drawing", or all of them.
 string part = args.Length > 0 ? args[0] : "all";
 Console.Out.WriteLine($"{System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, {Machine.Processor()}");
 if (part is "circuit" or "all")
@@ -16,4 +16,9 @@ if (part is "search" or "all")
 if (part is "year" or "all")
 {
     YearBench.Run(Console.Out);
+}
+
+if (part is "drawing" or "all")
+{
+    DrawingBench.Run(Console.Out);
 }

@@ -18,8 +18,10 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
         ["day"] = ["day shed.yaml --date 06-21", "day shed.yaml --date 12-21 --clear --csv hours.csv"],
         ["year"] = ["year shed.yaml", "year shed.yaml --csv months.csv --chart year.png"],
         ["weather"] = ["weather shed.yaml", "weather shed.yaml --years 2014..2023 -o shed-weather.csv"],
+        ["parts"] = ["parts shed.yaml", "parts shed.yaml --csv shopping.csv --diagram shed.svg"],
         ["grow"] = ["grow mill.yaml", "grow mill.yaml --of mill-215 --most 8 --worth 20%"],
         ["tilt"] = ["tilt shed.yaml", "tilt shed.yaml --date 03-15 --json"],
+        ["report"] = ["report shed.yaml -o shed.pdf", "report shed.yaml -o shed.html --air 12 --date 2026-06-21"],
         ["ask"] = ["ask shed.yaml > letter.txt"],
         ["netlist"] = ["netlist shed.yaml > shed.cir", "netlist shed.yaml -o shed.cir"],
         ["quick"] =

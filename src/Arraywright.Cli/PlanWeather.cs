@@ -1,7 +1,6 @@
 using Arraywright.Climate;
 using Arraywright.Files;
 using Arraywright.Files.Weather;
-using Arraywright.Planning;
 
 namespace Arraywright.Cli;
 
@@ -28,7 +27,7 @@ internal static class PlanWeather
     /// <summary>The weather of the plan's file, or the built-in one; null, with the reason told, where there is neither.</summary>
     public static WeatherYear? Find(Host host, Plan plan, string planPath)
     {
-        WeatherYear? weather = plan.WeatherYear ?? YearStudy.BuiltIn(plan);
+        WeatherYear? weather = plan.WeatherYear ?? SyntheticYear.For(plan);
         if (weather is null)
         {
             host.Error.WriteLine($"arraywright: {planPath}: {(plan.Place is null ? "the plan names no place" : "the built-in climate does not know this place, it is over open sea")}; expected \"place:\" with a latitude and a longitude on land, or with a weather file");

@@ -129,6 +129,7 @@ internal static class DesignJson
         json.Figure("voc_stc_v", assignment.VocStcV);
         json.Figure("voc_cold_v", assignment.VocColdV);
         json.Figure("voc_weather_year_v", assignment.VocWeather?.VoltageV);
+        json.WriteString("voc_weather_year_source", assignment.VocWeather?.Source);
         json.Figure("isc_stc_a", assignment.IscStcA);
         json.Figure("isc_design_a", assignment.IscDesignA);
         WriteOperating(json, assignment);
@@ -142,7 +143,7 @@ internal static class DesignJson
         json.WriteEndObject();
     }
 
-    private static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    internal static void WriteFinding(Utf8JsonWriter json, Finding finding)
     {
         json.WriteStartObject();
         json.WriteString("rule", finding.Rule);

@@ -26,6 +26,9 @@ public static class PlanWriter
         lines.AddList(RootKeys.Units, plan.Units, unit => WriteUnit(lines, unit, assumed));
         lines.AddList(RootKeys.Inputs, plan.Inputs, input => WriteInput(lines, input, assumed));
         WriteCable(lines, plan.Cable);
+        lines.Add(RootKeys.Rules, plan.Rules is { } rules ? RootKeys.Rules.Options[(int)rules] : null);
+        lines.AddList(RootKeys.Owned, plan.Owned, owned => PartsWriting.Write(lines, owned));
+        lines.AddList(RootKeys.Prices, plan.PartPrices, price => PartsWriting.Write(lines, price, plan.Currency));
         return lines.ToString();
     }
 
@@ -79,6 +82,9 @@ public static class PlanWriter
         WriteLimit(lines, InputKeys.MaxPower, input.MaxPower);
         lines.Add(InputKeys.Efficiency, Figures.Of(input.EfficiencyFraction, InputKeys.Efficiency));
         lines.Add(InputKeys.SelfUse, input.SelfUseW == 0 ? null : Figures.Of(input.SelfUseW, InputKeys.SelfUse));
+        lines.Add(InputKeys.Connector, Figures.Of(input.ConnectorA, InputKeys.Connector));
+        lines.Add(InputKeys.Socket, Figures.Of(input.SocketA, InputKeys.Socket));
+        lines.Add(InputKeys.WattMeter, input.HasWattMeter ? InputKeys.WattMeter.Options[1] : null);
         lines.Add(InputKeys.Wiring, planned.StatedWiring is null ? null : $"\"{WiringText.Print(planned.StatedWiring)}\"");
         WriteBattery(lines, InputKeys.Battery, input.Battery, input.Name, assumed);
     }
@@ -127,13 +133,23 @@ public static class PlanWriter
     private static void WriteCable(YamlLines lines, Cable cable)
     {
         Sourced<double>[] figures = [cable.LengthM, cable.AreaMm2, cable.StringLengthM, cable.StringAreaMm2, cable.ContactOhm];
-        lines.AddGroup(RootKeys.Cable, Array.Exists(figures, static figure => figure.Origin == Origin.Given), () =>
+        bool isSaid = Array.Exists(figures, static figure => figure.Origin == Origin.Given)
+            || cable is not { Class: null, Laying: null, AmbientC: null, Bundled: null, TerminalC: null, MaxDropFraction: null, ExtensionLengthM: 0, ExtensionAreaMm2: null };
+        lines.AddGroup(RootKeys.Cable, isSaid, () =>
         {
             lines.Add(CableKeys.Length, Figures.Given(cable.LengthM, CableKeys.Length));
             lines.Add(CableKeys.Size, Figures.Given(cable.AreaMm2, CableKeys.Size));
             lines.Add(CableKeys.StringLength, Figures.Given(cable.StringLengthM, CableKeys.StringLength));
             lines.Add(CableKeys.StringSize, Figures.Given(cable.StringAreaMm2, CableKeys.StringSize));
             lines.Add(CableKeys.Contact, Figures.Given(cable.ContactOhm, CableKeys.Contact));
+            lines.Add(CableKeys.ExtensionLength, cable.ExtensionLengthM == 0 ? null : Figures.Of(cable.ExtensionLengthM, CableKeys.ExtensionLength));
+            lines.Add(CableKeys.ExtensionSize, Figures.Of(cable.ExtensionAreaMm2, CableKeys.ExtensionSize));
+            lines.Add(CableKeys.Class, cable.Class is { } kind ? CableKeys.Class.Options[(int)kind] : null);
+            lines.Add(CableKeys.Laying, cable.Laying is { } laying ? CableKeys.Laying.Options[(int)laying] : null);
+            lines.Add(CableKeys.Ambient, Figures.Of(cable.AmbientC, CableKeys.Ambient));
+            lines.Add(CableKeys.Bundled, cable.Bundled?.ToString());
+            lines.Add(CableKeys.Terminals, cable.TerminalC is { } markC ? CableKeys.Terminals.Options[(int)((markC - 60) / 15)] : null);
+            lines.Add(CableKeys.MaxDrop, Figures.Of(cable.MaxDropFraction, CableKeys.MaxDrop));
         });
     }
 }

@@ -5,6 +5,7 @@ using Arraywright.Electrical;
 using Arraywright.Gear;
 using Arraywright.Growing;
 using Arraywright.Limits;
+using Arraywright.Parts;
 using Arraywright.Planning;
 
 namespace Arraywright.Files;
@@ -97,6 +98,13 @@ public static class ResultJson
         GrowthJson.Write(json, result);
     });
 
+    /// <summary>The parts of a wiring.</summary>
+    public static string Write(PartsList list) => Document(json =>
+    {
+        Head(json, list.Plan, list.Verdict, list.Assumed, list.Cautions);
+        PartsJson.Write(json, list);
+    });
+
     /// <summary>How panels should face.</summary>
     public static string Write(TiltResult result) => Document(json =>
     {
@@ -134,6 +142,7 @@ public static class ResultJson
         json.Figure("weather_file_coldest_hour_c", plan.WeatherYear?.ColdestAirC);
         json.Figure("daylight_air_c", temperatures.ColdestDaylightAirC);
         json.Figure("daylight_cell_c", temperatures.ColdestDaylightCellC);
+        json.WriteString("daylight_source", temperatures.DaylightSource);
         json.WriteEndObject();
     }
 

@@ -1,3 +1,4 @@
+using Arraywright.Fonts;
 using OxyPlot;
 using SkiaSharp;
 
@@ -10,8 +11,8 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
     private const float Ascent = 0.8f;
 
     private readonly SKCanvas _canvas;
-    private readonly SKTypeface _regular = Typeface("Inter-Regular.ttf");
-    private readonly SKTypeface _bold = Typeface("Inter-Bold.ttf");
+    private readonly SKTypeface _regular = Typeface(InterFont.Regular);
+    private readonly SKTypeface _bold = Typeface(InterFont.Bold);
     private readonly SKPaint _paint = new() { IsAntialias = true };
     private int _clips;
 
@@ -127,7 +128,7 @@ internal sealed class SkiaCanvas : RenderContextBase, IDisposable
 
     private static SKTypeface Typeface(string name)
     {
-        using Stream font = typeof(SkiaCanvas).Assembly.GetManifestResourceStream(name)!;
+        using Stream font = InterFont.Open(name);
         using SKData data = SKData.Create(font);
         return SKTypeface.FromData(data);
     }

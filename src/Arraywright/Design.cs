@@ -13,7 +13,9 @@ public sealed record LossStep(string Stage, double Watts);
 /// <param name="VoltageV">Of the highest string alone, label figures without tolerance, V.</param>
 /// <param name="Ends">When its step of weather ends, local standard time.</param>
 /// <param name="Conditions">What the first kind of panel sees then, mean over the step.</param>
-public sealed record WeatherVoltage(double VoltageV, DateTime Ends, Conditions Conditions);
+/// <param name="Source">Where the weather comes from, in one sentence.</param>
+/// <param name="IsOfFile">Whether it is the plan's weather file, not the year made from the built-in climate.</param>
+public sealed record WeatherVoltage(double VoltageV, DateTime Ends, Conditions Conditions, string Source, bool IsOfFile);
 
 /// <summary>A wiring on one input, judged and computed.</summary>
 public sealed record Assignment
@@ -30,7 +32,7 @@ public sealed record Assignment
     /// <summary>Open-circuit voltage at the coldest, the highest of the ways it is computed, V.</summary>
     public required double VocColdV { get; init; }
 
-    /// <summary>The highest open-circuit voltage in the weather of the plan's file, to show beside <see cref="VocColdV"/>; null without a file.</summary>
+    /// <summary>The highest open-circuit voltage in the weather of the place, to show beside <see cref="VocColdV"/>; null where no weather is known.</summary>
     public WeatherVoltage? VocWeather { get; init; }
 
     /// <summary>Short-circuit current at standard conditions: sum of labels of the strings, A.</summary>

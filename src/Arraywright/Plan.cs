@@ -134,6 +134,15 @@ public sealed record Plan
     /// <summary>The copper.</summary>
     public required Cable Cable { get; init; }
 
+    /// <summary>After whose rules conductors, fuses and connectors are chosen; null when the plan does not say.</summary>
+    public RuleSet? Rules { get; init; }
+
+    /// <summary>Parts at hand, in plan order.</summary>
+    public ImmutableArray<OwnedPart> Owned { get; init; } = [];
+
+    /// <summary>Prices of parts, in plan order and in <see cref="Currency"/>.</summary>
+    public ImmutableArray<PartPrice> PartPrices { get; init; } = [];
+
     /// <summary>What was left out and filled in while reading, in a stable order.</summary>
     public required ImmutableArray<Assumption> Assumed { get; init; }
 

@@ -14,6 +14,7 @@ public sealed partial class ReadmeTests
         string path = Path.Combine(Repository.Root, "README.md");
         string written = File.ReadAllText(path);
         Assert.True(ConsoleBlock().Count(written) >= 2);
+        // The commands run within the time the pattern is given.
         string now = ConsoleBlock().Replace(written, block =>
         {
             string output = Session.Run(Arguments(block.Groups["args"].Value)).Output;
@@ -46,7 +47,7 @@ public sealed partial class ReadmeTests
 
     private static string Absolute(string argument) => argument.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Repository.Root, argument) : argument;
 
-    [GeneratedRegex("```console\n\\$ \\./arraywright (?<args>[^\n]*)\n(?<output>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("```console\n\\$ \\./arraywright (?<args>[^\n]*)\n(?<output>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 60_000)]
     private static partial Regex ConsoleBlock();
 
     [GeneratedRegex("```yaml\n(?<plan>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]

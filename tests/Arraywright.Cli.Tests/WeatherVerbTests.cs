@@ -144,11 +144,15 @@ public sealed class WeatherVerbTests : IDisposable
     }
 
     [Fact]
-    public void Without_a_weather_file_there_is_no_voltage_of_its_year()
+    public void Without_a_weather_file_the_voltage_of_its_year_is_that_of_the_made_year_and_says_so()
     {
         string output = Session.Run("plan", PathOf("shed.yaml"), "--json").Output;
         JsonElement root = JsonDocument.Parse(output).RootElement;
-        Assert.Equal(JsonValueKind.Null, root.GetProperty("designs")[0].GetProperty("assignments")[0].GetProperty("voc_weather_year_v").ValueKind);
+        JsonElement assignment = root.GetProperty("designs")[0].GetProperty("assignments")[0];
+        Assert.InRange(assignment.GetProperty("voc_weather_year_v").GetDouble(), assignment.GetProperty("voc_stc_v").GetDouble(), assignment.GetProperty("voc_cold_v").GetDouble());
+        Assert.Contains("built-in climate", assignment.GetProperty("voc_weather_year_source").GetString(), StringComparison.Ordinal);
+        Assert.Contains("built-in climate", root.GetProperty("cold").GetProperty("daylight_source").GetString(), StringComparison.Ordinal);
+        Assert.Contains("highest in a usual year", Session.Run("plan", PathOf("shed.yaml")).Output, StringComparison.Ordinal);
         Assert.Equal(JsonValueKind.Null, root.GetProperty("cold").GetProperty("weather_file_c").ValueKind);
         Assert.Equal(JsonValueKind.Number, root.GetProperty("cold").GetProperty("climate_c").ValueKind);
     }

@@ -46,7 +46,10 @@ internal static class PlanTexts
             AppendPanel(random, text, "candidate-b", isOwned: false);
         }
 
-        Maybe(random, text, $"cable:\n  length: {Number(random, 0, 300)} {Pick(random, "m", "ft")}\n{Optional(random, $"  size: {Pick(random, "4 mm2", "10 AWG", "2/0 AWG", "2.5 mm2")}\n", $"  string_length: {Number(random, 0, 20)} m\n", "  string_size: 12 AWG\n", $"  contact: {Number(random, 0, 3)} mohm\n")}");
+        Maybe(random, text, $"cable:\n  length: {Number(random, 0, 300)} {Pick(random, "m", "ft")}\n{Optional(random, $"  size: {Pick(random, "4 mm2", "10 AWG", "2/0 AWG", "2.5 mm2")}\n", $"  string_length: {Number(random, 0, 20)} m\n", "  string_size: 12 AWG\n", $"  contact: {Number(random, 0, 3)} mohm\n", "  extension_length: 6 m\n  extension_size: 6 mm2\n", $"  class: {Pick(random, "flexible", "fixed")}\n", $"  laying: {Pick(random, "free air", "surface", "conduit")}\n", $"  ambient: {Number(random, -10, 80)} C\n", "  bundled: 6\n", $"  terminals: {Pick(random, "60 C", "75 C", "90 C")}\n", $"  max_drop: {Number(random, 1, 20)} %\n")}");
+        Maybe(random, text, $"rules: {Pick(random, "us", "iec")}\n");
+        Maybe(random, text, $"owned:\n  - {{ part: cable, size: {Pick(random, "4 mm2", "12 AWG")}, length: {Number(random, 0, 50)} m }}\n  - {{ part: branch connector, ways: {random.Next(2, 5)}, count: {random.Next(1, 9)} }}\n  - part: watt meter\n");
+        Maybe(random, text, $"prices:\n  - {{ part: fuse, rating: 12 A, price: {Number(random, 0, 20)} EUR }}\n  - {{ part: connector, price: 4 EUR }}\n");
         return text.ToString();
     }
 
@@ -88,6 +91,9 @@ internal static class PlanTexts
             $"    rated_current: {Limit(random, "A")}\n",
             $"    max_power: {Limit(random, "W")}\n",
             $"    efficiency: {Number(random, 50, 100)} %\n",
+            $"    connector: {Number(random, 10, 60)} A\n",
+            $"    socket: {Number(random, 5, 60)} A\n",
+            "    watt_meter: wanted\n",
             inUnit ? "    unit: unit\n" : Battery(random)));
         if (inUnit && !text.ToString().Contains("    unit: unit", StringComparison.Ordinal))
         {

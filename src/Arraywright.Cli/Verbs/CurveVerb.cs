@@ -13,7 +13,7 @@ internal static class CurveVerb
     {
         Command command = new("curve", "Shows amps and watts over volts, and what the input takes.");
         InputOption input = new(command);
-        ChartOption chart = new(command);
+        PictureOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command).WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {

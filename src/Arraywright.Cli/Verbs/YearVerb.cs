@@ -18,7 +18,7 @@ internal static class YearVerb
         command.Add(hourly);
         command.Add(csv);
         StepOption step = new(command);
-        ChartOption chart = new(command);
+        PictureOption chart = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {

@@ -15,6 +15,9 @@ internal static class Caps
     /// <summary>Points of a horizon.</summary>
     public const int HorizonPoints = 72;
 
+    /// <summary>Kinds of part owned, and priced.</summary>
+    public const int Parts = 50;
+
     /// <summary>Characters of a name.</summary>
     public const int NameLength = 40;
 }

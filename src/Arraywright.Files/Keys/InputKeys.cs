@@ -31,6 +31,12 @@ internal static class InputKeys
 
     public static readonly QuantityKey SelfUse = new("self_use", QuantityKinds.Power.Within(0, 1000), "5 W", "What its electronics use while it works.") { Otherwise = "0 W" };
 
+    public static readonly QuantityKey Connector = new("connector", QuantityKinds.Current.Within(1, 200), "30 A", "Rating of the array's connectors and branch connectors, the lowest of them.") { Otherwise = "30 A, the usual" };
+
+    public static readonly QuantityKey Socket = new("socket", QuantityKinds.Current.Within(1, 200), "20 A", "Rating of the unit's solar socket and of the adapter into it, the lower of the two.") { Otherwise = "unknown; `parts` then asks" };
+
+    public static readonly ChoiceKey WattMeter = new("watt_meter", ["none", "wanted"], "wanted", "Whether a watt meter is to stand in the cable.") { Otherwise = "none" };
+
     public static readonly NameKey Unit = new("unit", "dairy-store", "Name of the unit that this input belongs to.") { Otherwise = "it stands alone" };
 
     public static readonly WiringKey Wiring = new("wiring", "(shed-120 + shed-120) | (shed-120 + shed-120)", "The wiring to judge with `check`: + in series, | in parallel, 3*a for three in series.") { Otherwise = "the search finds one" };
@@ -39,7 +45,7 @@ internal static class InputKeys
 
     public static readonly PlanSection Section = new(
         "an input",
-        [Name, MaxVoltage, StartVoltage, MppVoltage, MaxCurrent, MaxShortCircuitCurrent, RatedCurrent, MaxPower, Efficiency, SelfUse, Unit, Wiring, Battery]);
+        [Name, MaxVoltage, StartVoltage, MppVoltage, MaxCurrent, MaxShortCircuitCurrent, RatedCurrent, MaxPower, Efficiency, SelfUse, Connector, Socket, WattMeter, Unit, Wiring, Battery]);
 }
 
 /// <summary>Keys of a limit written as a group.</summary>

@@ -30,13 +30,19 @@ internal static class RootKeys
 
     public static readonly SectionKey Cable = new("cable", CableKeys.Section, "The copper between panels and inputs.") { Otherwise = "see its keys" };
 
-    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Date, Place, Mount, Sky, Panels, Candidates, Units, Inputs, Cable]);
+    public static readonly ChoiceKey Rules = new("rules", ["us", "iec"], "iec", "After whose rules cable, fuses and connectors are chosen: NEC article 690, or IEC 60364-7-712 and IEC 62548.") { Otherwise = "by the place: us in North America, else iec" };
+
+    public static readonly ListKey Owned = new("owned", PartKeys.Owned, Caps.Parts, "Parts at hand already, one item a kind; `parts` leaves them off the shopping list.") { Otherwise = "nothing" };
+
+    public static readonly ListKey Prices = new("prices", PartKeys.Priced, Caps.Parts, "What parts cost, one item a kind.") { Otherwise = "`parts` names no cost" };
+
+    public static readonly PlanSection Section = new("a plan", [Plan, Goal, Date, Place, Mount, Sky, Panels, Candidates, Units, Inputs, Cable, Rules, Owned, Prices]);
 
     /// <summary>Every section of the file with the words by which a reader finds it.</summary>
     public static readonly PlanSection[] All =
     [
         Section, PlaceKeys.Section, HorizonKeys.Section, MountKeys.Section, PanelKeys.Section, ShadeHoursKeys.Section, ShadeGroupsKeys.Section, UnitKeys.Section,
-        InputKeys.Section, LimitKeys.Section, BatteryKeys.Section, LoadHoursKeys.Section, CableKeys.Section,
+        InputKeys.Section, LimitKeys.Section, BatteryKeys.Section, LoadHoursKeys.Section, CableKeys.Section, PartKeys.Owned, PartKeys.Priced,
     ];
 }
 
@@ -93,13 +99,31 @@ internal static class CableKeys
 {
     public static readonly QuantityKey Length = new("length", QuantityKinds.Length, "8 m", "One way, from the panels to the input.") { Otherwise = "5 m" };
 
-    public static readonly QuantityKey Size = new("size", QuantityKinds.Area, "4 mm2", "Cross-section of its copper, in mm2 or AWG.") { Otherwise = "4 mm2 to compute with; `parts` sizes it" };
+    public static readonly QuantityKey Size = new("size", QuantityKinds.Area, "4 mm2", "Cross-section of its copper, in mm2 or AWG.") { Otherwise = "sized for the wiring: what it carries, and the drop" };
 
     public static readonly QuantityKey StringLength = new("string_length", QuantityKinds.Length, "2 m", "One way, each string's own extra run to where strings join.") { Otherwise = "0 m" };
 
-    public static readonly QuantityKey StringSize = new("string_size", QuantityKinds.Area, "4 mm2", "Cross-section of that run.") { Otherwise = "that of size" };
+    public static readonly QuantityKey StringSize = new("string_size", QuantityKinds.Area, "4 mm2", "Cross-section of that run.") { Otherwise = "that of size; sized too where size is left out" };
 
     public static readonly QuantityKey Contact = new("contact", QuantityKinds.Resistance, "0.5 mohm", "Resistance of one mated connector.") { Otherwise = "0.5 mohm" };
 
-    public static readonly PlanSection Section = new("a cable", [Length, Size, StringLength, StringSize, Contact]);
+    public static readonly QuantityKey ExtensionLength = new("extension_length", QuantityKinds.Length, "10 m", "One way, an extension lead between array and cable.") { Otherwise = "0 m, none" };
+
+    public static readonly QuantityKey ExtensionSize = new("extension_size", QuantityKinds.Area, "6 mm2", "Cross-section of that extension.") { Otherwise = "that of size" };
+
+    public static readonly ChoiceKey Class = new("class", ["flexible", "fixed"], "flexible", "Fine tinned strands (solar cable), or the plain strands of fixed wiring.") { Otherwise = "flexible" };
+
+    public static readonly ChoiceKey Laying = new("laying", ["free air", "surface", "conduit"], "surface", "In free air, on a surface with plus and minus touching, or in a conduit.") { Otherwise = "surface" };
+
+    public static readonly QuantityKey Ambient = new("ambient", QuantityKinds.Temperature.Within(-40, 90), "60 C", "Hottest surroundings of the cable: behind panels and in the sun well above the air.") { Otherwise = "20 K above the hottest air of the climate, 33 K in a conduit" };
+
+    public static readonly CountKey Bundled = new("bundled", 1, 60, "4", "Current-carrying wires that lie together, its own pair included.") { Otherwise = "2, the pair alone" };
+
+    public static readonly ChoiceKey Terminals = new("terminals", ["60 C", "75 C", "90 C"], "75 C", "What the terminals are marked for; it counts with the us rules.") { Otherwise = "60 C" };
+
+    public static readonly QuantityKey MaxDrop = new("max_drop", QuantityKinds.Percent.Within(0.001, 0.5), "3 %", "Drop from the panels to the input to size the cable for, share of the volts.") { Otherwise = "3 %" };
+
+    public static readonly PlanSection Section = new(
+        "a cable",
+        [Length, Size, StringLength, StringSize, Contact, ExtensionLength, ExtensionSize, Class, Laying, Ambient, Bundled, Terminals, MaxDrop]);
 }

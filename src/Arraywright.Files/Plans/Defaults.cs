@@ -8,7 +8,7 @@ internal static class Defaults
 {
     /// <summary>The names under which assumptions are listed; what is listed, <see cref="PlanWriter"/> leaves out again.</summary>
     public const string GoalName = "goal", ElevationName = "height above the sea", TiltName = "tilt of the panels", AzimuthName = "direction of the panels",
-        KindName = "kind of mount", CableLengthName = "length of the cable", CableSizeName = "size of the cable",
+        KindName = "kind of mount", CableLengthName = "length of the cable",
         StringLengthName = "each string's own run", ContactName = "resistance of a connector";
 
     /// <summary>The default cable, when the plan says nothing at all of it.</summary>
@@ -77,7 +77,7 @@ internal static class Defaults
 
     public static Sourced<double> CableSize(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(CableSizeName, "4 mm2", "The usual size of panel leads; the parts list sizes it. Half the size loses twice as much in the cable."));
+        assumed.Add(new Assumption(Gear.Cable.SizeName, "4 mm2", "The usual size of panel leads, until a wiring is known to size it for."));
         return Sourced.Assumed(4.0, "usual size of panel leads");
     }
 

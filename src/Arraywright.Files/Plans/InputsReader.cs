@@ -56,6 +56,9 @@ internal sealed class InputsReader(NameRegister names, StockReader panels, Units
             MaxPower = LimitReader.Read(fields, InputKeys.MaxPower, name, assumed),
             EfficiencyFraction = fields.Figure(InputKeys.Efficiency),
             SelfUseW = fields.Figure(InputKeys.SelfUse) ?? 0,
+            ConnectorA = fields.Figure(InputKeys.Connector),
+            SocketA = fields.Figure(InputKeys.Socket),
+            HasWattMeter = fields.Choice(InputKeys.WattMeter) == 1,
             Unit = unit,
             Battery = battery,
         };

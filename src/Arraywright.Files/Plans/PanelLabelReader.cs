@@ -5,13 +5,8 @@ using Arraywright.Gear;
 namespace Arraywright.Files.Plans;
 
 /// <summary>Reads the label figures of a kind of panel, owned or not.</summary>
-internal sealed class PanelLabelReader
+internal sealed class PanelLabelReader(CurrencyRegister currency)
 {
-    private (string Code, int Line)? _currency;
-
-    /// <summary>The currency of all prices; null when there is none.</summary>
-    public string? Currency => _currency?.Code;
-
     /// <summary>The panel, and what is odd about its label; null, with faults, where a figure is wrong or cannot be true.</summary>
     public Panel? Read(Fields fields, string name, List<LabelDoubt> doubts)
     {
@@ -71,26 +66,7 @@ internal sealed class PanelLabelReader
             ToleranceFraction = fields.Figure(PanelKeys.Tolerance),
             NoctC = fields.Figure(PanelKeys.Noct),
             Technology = (Technology?)fields.Choice(PanelKeys.Technology),
-            Price = ReadPrice(fields),
+            Price = currency.Read(fields, PanelKeys.Price),
         };
-    }
-
-    /// <summary>A price in the currency of the first one read: sums of unlike money would mean nothing.</summary>
-    private double? ReadPrice(Fields fields)
-    {
-        if (fields.Price(PanelKeys.Price) is not { } price)
-        {
-            return null;
-        }
-
-        _currency ??= (price.Currency, fields.PlaceOf(PanelKeys.Price).Line);
-        if (price.Currency == _currency.Value.Code)
-        {
-            return price.Amount;
-        }
-
-        YamlNode found = fields.PlaceOf(PanelKeys.Price);
-        fields.Faults.Add(found, found.Described, $"a price in {_currency.Value.Code}, like that on line {_currency.Value.Line}", "all prices of a plan are in one currency");
-        return null;
     }
 }

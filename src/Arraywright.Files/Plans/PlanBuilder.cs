@@ -3,6 +3,7 @@ using Arraywright.Files.Keys;
 using Arraywright.Files.Text;
 using Arraywright.Files.Yaml;
 using Arraywright.Gear;
+using Arraywright.Limits;
 using Arraywright.Sky;
 
 namespace Arraywright.Files.Plans;
@@ -24,7 +25,8 @@ internal sealed class PlanBuilder(FaultList faults)
         Cable cable = CableReader.Read(fields, assumed);
 
         NameRegister names = new();
-        PanelLabelReader labels = new();
+        CurrencyRegister currency = new();
+        PanelLabelReader labels = new(currency);
         StockReader panels = new(names, labels, mount, assumed);
         panels.Read(fields);
         CandidatesReader candidates = new(names, labels, mount);
@@ -32,6 +34,9 @@ internal sealed class PlanBuilder(FaultList faults)
         UnitsReader units = new(names, assumed);
         units.Read(fields);
         ImmutableArray<PlannedInput> inputs = new InputsReader(names, panels, units, assumed).Read(fields);
+        RuleSet? rules = (RuleSet?)fields.Choice(RootKeys.Rules);
+        ImmutableArray<OwnedPart> owned = PartsReader.ReadOwned(fields);
+        ImmutableArray<PartPrice> prices = new PartsReader(currency).ReadPrices(fields);
         return faults.Count > 0 ? null : new Plan
         {
             Name = name,
@@ -42,10 +47,13 @@ internal sealed class PlanBuilder(FaultList faults)
             Sky = sky,
             Panels = [.. panels.Stocks],
             Candidates = [.. candidates.Stocks],
-            Currency = labels.Currency,
+            Currency = currency.Code,
             Inputs = inputs,
             Units = [.. units.Units],
             Cable = cable,
+            Rules = rules,
+            Owned = owned,
+            PartPrices = prices,
             Assumed = [.. assumed],
             Doubts = [.. panels.Doubts],
             CandidateDoubts = [.. candidates.Doubts],

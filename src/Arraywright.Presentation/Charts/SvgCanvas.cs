@@ -36,8 +36,8 @@ internal sealed class SvgCanvas : RenderContextBase
             svg.WriteAttributeString("height", Number(chart.HeightPx));
             svg.WriteAttributeString("role", "img");
             svg.WriteAttributeString("font-family", "Helvetica, Arial, sans-serif");
-            svg.WriteElementString("title", Namespace, Clean(chart.Title));
-            svg.WriteElementString("desc", Namespace, Clean(chart.Description));
+            svg.WriteElementString("title", Namespace, PlainText.Clean(chart.Title));
+            svg.WriteElementString("desc", Namespace, PlainText.Clean(chart.Description));
             svg.WriteRaw("\n" + _elements);
             svg.WriteEndElement();
         }
@@ -152,7 +152,7 @@ internal sealed class SvgCanvas : RenderContextBase
         }
 
         Fill(fill);
-        _svg.WriteString(Clean(text));
+        _svg.WriteString(PlainText.Clean(text));
         _svg.WriteEndElement();
     }
 
@@ -197,17 +197,4 @@ internal sealed class SvgCanvas : RenderContextBase
     private static string Number(double value) => double.IsFinite(value)
         ? (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture)
         : throw new ArgumentOutOfRangeException(nameof(value), value, "A chart has a coordinate that is no number.");
-
-    /// <summary>Text without what XML cannot hold: control characters and halves of characters become the sign for "unreadable".</summary>
-    private static string Clean(string text)
-    {
-        StringBuilder clean = new(text.Length);
-        foreach (Rune rune in text.EnumerateRunes())
-        {
-            bool isHeld = rune.Value >= ' ' && rune.Value is not (0x7f or 0xfffe or 0xffff);
-            clean.Append((isHeld ? rune : Rune.ReplacementChar).ToString());
-        }
-
-        return clean.ToString();
-    }
 }

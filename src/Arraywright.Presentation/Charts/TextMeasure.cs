@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Arraywright.Presentation.Terminal;
 using OxyPlot;
 
 namespace Arraywright.Presentation.Charts;
@@ -11,7 +12,7 @@ internal static class TextMeasure
     private const double Widest = 1.18;
     private const double WidestBold = 1.3;
 
-    /// <summary>Width in pixels, rather too large than too small. A character past Latin 1 is taken as square.</summary>
+    /// <summary>Width in pixels, rather too large than too small. A character past Latin 1 is taken as square, but for the minus sign, which is as wide as a plus.</summary>
     public static double Width(string text, double fontSize, bool isBold)
     {
         PortableDocumentFontFamily family = StandardFonts.Helvetica;
@@ -22,6 +23,10 @@ internal static class TextMeasure
             if (rune.Value <= 255)
             {
                 known.Append((char)rune.Value);
+            }
+            else if (rune.Value == Figures.Minus)
+            {
+                known.Append('+');
             }
             else if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.Format))
             {

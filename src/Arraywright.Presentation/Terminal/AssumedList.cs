@@ -17,7 +17,8 @@ public static class AssumedList
         }
     }
 
-    private static string Sentence(string why)
+    /// <summary>A reason as a sentence of its own.</summary>
+    internal static string Sentence(string why)
     {
         string text = why.Length == 0 ? why : char.ToUpperInvariant(why[0]) + why[1..];
         return text.Length == 0 || text.EndsWith('.') ? text : text + ".";

@@ -47,11 +47,11 @@ internal static class EnergyParts
         Heading(writer, $"Where the {span}'s energy goes", style);
         WriteLadder(writer, energy, style);
         Heading(writer, "What held the inputs", style);
-        WriteHours(writer, energy, $"Nothing, in any hour of the {span}.", style);
+        TextFlow.Write(writer, "  ", Held(energy, $"Nothing, in any hour of the {span}."), style.Width);
         if (energy.Battery is { } battery)
         {
             Heading(writer, "The battery", style);
-            WriteBattery(writer, battery, style);
+            TextFlow.Write(writer, "  ", Battery(battery), style.Width);
         }
     }
 
@@ -69,32 +69,38 @@ internal static class EnergyParts
         }
     }
 
+    /// <summary>Whether a step of the ladder is a level; the others take something.</summary>
+    public static bool IsLevel(EnergyStep step) => Levels.Contains(step.Stage);
+
     private static void WriteLadder(TextWriter writer, EnergyResult energy, TerminalStyle style)
     {
         bool isSmall = energy.Losses[0].KWh < 10;
         string unit = isSmall ? "Wh" : "kWh";
-        Ladder.Write(writer, [.. energy.Losses.Select(step => new Rung(step.Stage, step.KWh * (isSmall ? 1000 : 1), Levels.Contains(step.Stage)))], unit, style);
+        Ladder.Write(writer, [.. energy.Losses.Select(step => new Rung(step.Stage, step.KWh * (isSmall ? 1000 : 1), IsLevel(step)))], unit, style);
     }
 
-    private static void WriteHours(TextWriter writer, EnergyResult energy, string never, TerminalStyle style)
+    /// <summary>How long each limit held the inputs.</summary>
+    /// <param name="energy">The energy.</param>
+    /// <param name="never">What to say where none did.</param>
+    public static string Held(EnergyResult energy, string never)
     {
         HoursLimited hours = energy.HoursLimited;
         (string What, double Hours)[] held = [("current limit", hours.Current), ("power limit", hours.Power), ("voltage window", hours.Voltage)];
         string[] told = [.. held.Where(one => one.Hours > 0).Select(one => $"{one.Hours:0.#} hours by the {one.What}")];
-        TextFlow.Write(writer, "  ", told.Length == 0 ? never : $"{string.Join(", ", told)}.", style.Width);
-        if (energy.WithinStepKWh > 0.005 * energy.Total.DeliveredKWh)
-        {
-            TextFlow.Write(writer, "  ", $"{Figures.Energy(energy.WithinStepKWh)} of what is cut off falls in bright minutes of mixed hours, which the hours' means hide.", style.Width);
-        }
+        string sentence = told.Length == 0 ? never : $"{string.Join(", ", told)}.";
+        return energy.WithinStepKWh > 0.005 * energy.Total.DeliveredKWh
+            ? $"{sentence} {Figures.Energy(energy.WithinStepKWh)} of what is cut off falls in bright minutes of mixed hours, which the hours' means hide."
+            : sentence;
     }
 
-    private static void WriteBattery(TextWriter writer, BatteryReport battery, TerminalStyle style)
+    /// <summary>What the battery saw.</summary>
+    public static string Battery(BatteryReport battery)
     {
         string full = battery.HoursToFull is { } hours ? $"First full after {hours:0} hours. " : "It does not get full. ";
         string days = battery.Days > 1 ? $"; it is met all day on {battery.DaysLoadMet} of {battery.Days} days" : "";
         string load = battery.LoadKWh > 0
             ? $"The load asks for {Figures.Energy(battery.LoadKWh)} and gets {Figures.Energy(battery.ServedKWh)}{days}. Lowest charge {Figures.Percent(100 * battery.LowestStateOfCharge)}."
             : "The plan states no load: once full it stays full.";
-        TextFlow.Write(writer, "  ", $"{full}{load} {Figures.Energy(battery.TurnedAwayKWh)} are turned away because it is full or nearly so.", style.Width);
+        return $"{full}{load} {Figures.Energy(battery.TurnedAwayKWh)} are turned away because it is full or nearly so.";
     }
 }

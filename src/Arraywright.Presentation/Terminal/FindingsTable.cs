@@ -25,7 +25,7 @@ public static class FindingsTable
     }
 
     /// <summary>The level in one short word; "note" for what passes a figure without harm, which "go" beside it would contradict.</summary>
-    private static string Word(Finding finding) =>
+    internal static string Word(Finding finding) =>
         finding is { Level: Level.Go, MarginPercent: < 0 } ? "note" : Word(finding.Level);
 
     /// <summary>The level in one short word.</summary>

@@ -42,7 +42,8 @@ internal static class Ladder
         return new string('█', low) + new string('░', high - low);
     }
 
-    private static string Amount(Rung rung, string unit)
+    /// <summary>A level as it is; what a stage takes or gives with its sign.</summary>
+    public static string Amount(Rung rung, string unit)
     {
         string amount = Figures.Of(Math.Abs(rung.Amount), unit);
         if (amount == Figures.Of(0, unit) && !rung.IsLevel)

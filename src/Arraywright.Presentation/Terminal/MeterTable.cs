@@ -18,7 +18,7 @@ public static class MeterTable
         table.Add(["  at the coldest", $"{Figures.Number(assignment.VocColdV, 2)} V", "what the voltage limit is held against"]);
         if (assignment.VocWeather is { } weather)
         {
-            table.Add(["  highest in the weather file", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {Figures.Of(weather.Conditions.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(weather.Conditions.CellC, "°C")}, by the circuit model"]);
+            table.Add([weather.IsOfFile ? "  highest in the weather file" : "  highest in a usual year", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {Figures.Of(weather.Conditions.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(weather.Conditions.CellC, "°C")}, by the circuit model"]);
         }
 
         table.Add(["  leads shorted", Figures.Of(assignment.IscStcA, "A"), $"and {Figures.Of(assignment.IscDesignA, "A")} in the strongest sun"]);

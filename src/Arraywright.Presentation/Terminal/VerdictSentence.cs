@@ -58,6 +58,17 @@ public static class VerdictSentence
         return $"{Word(result.Verdict)}: {rest}";
     }
 
+    /// <summary>The same for a page about a whole design.</summary>
+    public static string? Warning(Plan plan, Design design)
+    {
+        Level verdict = plan.Doubted(design.Verdict);
+        (Assignment? assignment, Finding? worst) = Worst(design, verdict);
+        string rest = worst is null
+            ? plan.Doubts.IsEmpty ? "none of these panels can be connected to any of these inputs." : ReadAgain(plan.Doubts[0])
+            : Against(worst, $"do not connect it to {Named(assignment!.Input)}", Others(design, verdict));
+        return verdict == Level.Go ? null : $"{Word(verdict)}: {rest}";
+    }
+
     private static string ReadAgain(LabelDoubt doubt) =>
         $"do not connect yet; the label of {doubt.Panel} looks odd at \"{doubt.Field}\" and must be read again.";
 

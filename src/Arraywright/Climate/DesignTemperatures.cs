@@ -52,11 +52,14 @@ public sealed record DesignTemperatures
     /// <summary>Coldest credible air by the built-in climate, °C; null where it knows nothing.</summary>
     public double? ColdestByClimateC { get; init; }
 
-    /// <summary>Coldest hour with any sun in the plan's weather file, °C; null without a file. Shown beside the design figure, which is colder.</summary>
+    /// <summary>Coldest hour with any sun in the weather of the place, °C; null where none is known. Shown beside the design figure, which is colder.</summary>
     public double? ColdestDaylightAirC { get; init; }
 
-    /// <summary>Coldest cell with any sun on it in that file, °C, by the hour's mean; null without a file.</summary>
+    /// <summary>Coldest cell with any sun on it in that weather, °C, by the hour's mean; null where none is known.</summary>
     public double? ColdestDaylightCellC { get; init; }
+
+    /// <summary>Where that weather comes from, in one sentence; null where none is known.</summary>
+    public string? DaylightSource { get; init; }
 
     /// <summary>Hottest credible air, °C.</summary>
     public required double HottestAirC { get; init; }
@@ -97,7 +100,6 @@ public sealed record DesignTemperatures
             ColdWorking = cold.Working,
             ColdestByFileC = cold.ByFileC,
             ColdestByClimateC = cold.ByClimateC,
-            ColdestDaylightAirC = plan.WeatherYear?.ColdestDaylightAirC,
             HottestAirC = hot.AirC,
             HottestCellByStockC = cellsC,
             HotWorking = $"{hot.Working}; cells in 1000 W/m² and 1 m/s of wind: {cells}",

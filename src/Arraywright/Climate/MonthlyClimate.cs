@@ -21,9 +21,6 @@ public readonly record struct ClimateMonth(
     /// <summary>Mean of the daily maxima, °C.</summary>
     public double MeanDailyMaxC => MeanAirC + (DailyRangeK / 2);
 
-    /// <summary>Air temperature while the sun shines, °C: the mean raised by a quarter of the daily range, half the way to the daily maximum (common practice, no source).</summary>
-    public double DaytimeAirC => MeanAirC + (DailyRangeK / 4);
-
     /// <summary>Global irradiation of a horizontal plane in the whole month, kWh/m².</summary>
     public double HorizontalKWhPerM2 => HorizontalKWhPerM2Day * DateTime.DaysInMonth(2001, Month);
 

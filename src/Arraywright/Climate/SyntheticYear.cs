@@ -27,6 +27,10 @@ public static class SyntheticYear
     /// <summary>What a year of the built-in climate rests on.</summary>
     private const string BuiltIn = "a year made from the built-in climate (means of 1961 to 1990; irradiation of the year within 6 % at 95 of 100 places); a weather file of the place would be better";
 
+    /// <summary>The weather a plan is run through without a file: made from the built-in climate; null where the plan names no place, or one off the climate's map.</summary>
+    public static WeatherYear? For(Plan plan) =>
+        plan.Place is { } place && WorldClimate.Of(place) is { } climate ? Of(climate, place) : null;
+
     /// <summary>The year of a place with a given climate.</summary>
     /// <param name="climate">The climate.</param>
     /// <param name="place">The place.</param>

@@ -31,8 +31,11 @@ internal sealed class PlanPhysics
 
     public DesignTemperatures Temperatures { get; }
 
-    /// <summary>Voltages in the weather of the plan's file; null without one. Worked out when first asked for.</summary>
-    public WeatherVolts? Weather => field ??= Plan.WeatherYear is { } weather ? new WeatherVolts(this, weather) : null;
+    /// <summary>The weather of the plan's file, or else the year made from the built-in climate; null where neither is known.</summary>
+    public WeatherYear? Year => field ??= Plan.WeatherYear ?? SyntheticYear.For(Plan);
+
+    /// <summary>Voltages in that weather; null without it. Worked out when first asked for.</summary>
+    public WeatherVolts? Weather => field ??= Year is { } year ? new WeatherVolts(this, year) : null;
 
     /// <summary>Open-circuit voltage of one unshaded panel, V.</summary>
     public double OpenCircuitV(string panel, Conditions conditions) => DiodeCurve.OpenCircuitV(_models[_index[panel]].At(conditions));

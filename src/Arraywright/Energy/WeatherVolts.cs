@@ -9,23 +9,37 @@ namespace Arraywright.Energy;
 /// <remarks>Shown beside the rule's figure, never instead of it: a typical year holds no record, and a step's mean hides its brightest minute.</remarks>
 internal sealed class WeatherVolts
 {
-    private const double AlbedoFraction = 0.2;
-
     private readonly Plan _plan;
+    private readonly WeatherYear _weather;
 
-    /// <summary>Only steps that no other one beats in every kind of panel: the highest sum of any string is in one of them.</summary>
+    /// <summary>Only steps than which no other is both brighter and colder for every kind of panel: the highest sum of any string is in one of them.</summary>
     private readonly List<Step> _highest = [];
+
+    private readonly Func<string, Conditions, double> _openCircuitV;
 
     public WeatherVolts(PlanPhysics physics, WeatherYear weather)
     {
-        _plan = physics.Plan;
+        (_plan, _weather, _openCircuitV) = (physics.Plan, weather, physics.OpenCircuitV);
+        Mount[] mounts = [.. _plan.Panels.Select(stock => stock.Mount ?? _plan.Mount)];
+        SunOptions clean = SunOptions.Of(_plan) with { SoilingFraction = 0, Horizon = HorizonProfile.Free };
+        PlaneView[] planes = [.. mounts.Select(mount => new PlaneView(mount, clean))];
         SunPath path = new(weather.Place.Site);
         foreach (WeatherStep step in weather.Steps)
         {
             if (step.GlobalWPerM2 > 0)
             {
-                SunPosition sun = path.At(SunClock.JulianDay(weather.Middle(step)) - (weather.UtcOffsetH / 24));
-                Add(Seen(physics, step, sun));
+                DateTime middle = weather.Middle(step);
+                SunPosition sun = path.At(SunClock.JulianDay(middle) - (weather.UtcOffsetH / 24));
+                SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, sun.ExtraterrestrialWPerM2);
+                Conditions[] seen = new Conditions[mounts.Length];
+                for (int i = 0; i < seen.Length; i++)
+                {
+                    double planeWPerM2 = i > 0 && mounts[i] == mounts[i - 1] ? seen[i - 1].IrradianceWPerM2 : planes[i].Of(sun, light, middle.Month).PlaneWPerM2;
+                    seen[i] = new Ambient(planeWPerM2, step.AirC, step.WindMPerS).On(_plan.Panels[i], _plan.Mount);
+                    ColdestCellC = Math.Min(ColdestCellC ?? double.PositiveInfinity, seen[i].CellC);
+                }
+
+                Add(new Step(step.Ends, seen));
             }
         }
     }
@@ -39,10 +53,10 @@ internal sealed class WeatherVolts
         WeatherVoltage? highest = null;
         foreach (Step step in _highest)
         {
-            double voltageV = wiring.HighestV(name => step.VoltsV[Index(name)]);
+            double voltageV = wiring.HighestV(name => _openCircuitV(name, step.Seen[Index(name)]));
             if (highest is null || voltageV > highest.VoltageV)
             {
-                highest = new WeatherVoltage(voltageV, step.Ends, step.Conditions[Index(wiring.Panels.First())]);
+                highest = new WeatherVoltage(voltageV, step.Ends, step.Seen[Index(wiring.Panels.First())], _weather.Source, _plan.WeatherYear is not null);
             }
         }
 
@@ -60,25 +74,6 @@ internal sealed class WeatherVolts
         return index;
     }
 
-    private Step Seen(PlanPhysics physics, in WeatherStep step, in SunPosition sun)
-    {
-        SkyLight light = new(step.GlobalWPerM2, step.BeamNormalWPerM2, step.DiffuseWPerM2, sun.ExtraterrestrialWPerM2);
-        double[] voltsV = new double[_plan.Panels.Length];
-        Conditions[] conditions = new Conditions[voltsV.Length];
-        for (int i = 0; i < voltsV.Length; i++)
-        {
-            PanelStock stock = _plan.Panels[i];
-            Mount mount = stock.Mount ?? _plan.Mount;
-            double incidenceDeg = TiltedPlane.IncidenceDeg(sun, mount.TiltDeg, mount.AzimuthDeg);
-            double planeWPerM2 = TiltedPlane.Of(sun, light, mount.TiltDeg, incidenceDeg, AlbedoFraction, SkyModel.Perez).TotalWPerM2;
-            conditions[i] = new Ambient(Math.Min(planeWPerM2, PlaneView.MostWPerM2), step.AirC, step.WindMPerS).On(stock, _plan.Mount);
-            voltsV[i] = physics.OpenCircuitV(stock.Panel.Name, conditions[i]);
-            ColdestCellC = Math.Min(ColdestCellC ?? double.PositiveInfinity, conditions[i].CellC);
-        }
-
-        return new Step(step.Ends, voltsV, conditions);
-    }
-
     private void Add(Step step)
     {
         if (!_highest.Exists(other => Beats(other, step)))
@@ -88,11 +83,12 @@ internal sealed class WeatherVolts
         }
     }
 
+    /// <summary>Open-circuit voltage rises with light and falls with warmth.</summary>
     private static bool Beats(Step one, Step other)
     {
-        for (int i = 0; i < one.VoltsV.Length; i++)
+        for (int i = 0; i < one.Seen.Length; i++)
         {
-            if (one.VoltsV[i] < other.VoltsV[i])
+            if (one.Seen[i].IrradianceWPerM2 < other.Seen[i].IrradianceWPerM2 || one.Seen[i].CellC > other.Seen[i].CellC)
             {
                 return false;
             }
@@ -101,5 +97,5 @@ internal sealed class WeatherVolts
         return true;
     }
 
-    private sealed record Step(DateTime Ends, double[] VoltsV, Conditions[] Conditions);
+    private sealed record Step(DateTime Ends, Conditions[] Seen);
 }

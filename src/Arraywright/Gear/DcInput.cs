@@ -37,6 +37,15 @@ public sealed record DcInput
     /// <summary>Power the unit uses itself while this input runs, W; 0 when not stated.</summary>
     public double SelfUseW { get; init; }
 
+    /// <summary>Rating of the array's connectors, branch connectors among them, A; null when not stated.</summary>
+    public double? ConnectorA { get; init; }
+
+    /// <summary>Rating of the unit's socket and of the adapter into it, the lower of the two, A; null when not stated.</summary>
+    public double? SocketA { get; init; }
+
+    /// <summary>Whether a watt meter is to stand in the run.</summary>
+    public bool HasWattMeter { get; init; }
+
     /// <summary>Name of the <see cref="ChargingUnit"/> this input belongs to; null when it stands alone.</summary>
     public string? Unit { get; init; }
 

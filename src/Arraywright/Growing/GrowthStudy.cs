@@ -33,6 +33,8 @@ public static class GrowthStudy
             throw new ArgumentException($"No panel of the plan is named \"{options.Of}\".", nameof(options));
         }
 
+        // One cable for every size of the pile: what is compared is panels.
+        plan = CableSizing.IsOpen(plan) ? Planner.Answer(plan, PlannerOptions.Default, progress: null, cancellation).Plan : plan;
         Plan all = plan with { Panels = [.. plan.Panels, .. plan.Candidates] };
         ExactYear year = new(all, weather, options.Energy);
         GrowthWalk walk = new(plan, year, options);

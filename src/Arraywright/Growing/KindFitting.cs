@@ -3,6 +3,7 @@ using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
+using Arraywright.Limits.Conductors;
 
 namespace Arraywright.Growing;
 
@@ -69,6 +70,7 @@ internal sealed class KindFitting
             Stock = _physics.Stock,
             Temperatures = _physics.Extremes,
             Physics = _physics.ForRules(wiring, input),
+            Rules = PartsRules.For(_physics.Plan).Value,
         };
         return DesignRules.Judge(context).Where(finding => finding.Level > Level.Go).MaxBy(finding => finding.Level);
     }

@@ -32,7 +32,7 @@ public static class TiltStudy
     /// <param name="cancellation">Ends it with an <see cref="OperationCanceledException"/>.</param>
     public static TiltResult Run(Plan plan, WeatherYear weather, DateOnly? date, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        (Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, null, cancellation);
+        (plan, Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, null, cancellation);
         FacingRuns year = new(new PlanPhysics(WithoutBatteries(plan)), wirings, weather, options, cancellation);
         List<BestFacing> spans = [BestOf(plan, "the year", year, year.Only((day, _) => day % OneDayOf == 0))];
         progress?.Report(0.4);

@@ -16,4 +16,11 @@ public static class Cautions
         "Use switches, fuses and cable rated for direct current at the cold voltage; those made for alternating current will not do.",
         "Join connectors of the same make and type only, and look at them again after the first hot day.",
     ];
+
+    /// <summary>What comes on top where parts are bought and joined.</summary>
+    public static ImmutableArray<string> OfParts { get; } =
+    [
+        "Ratings named here as usual are common practice. What is printed on the part in your hand counts, and the lowest of a chain counts for all of it.",
+        "An adapter into a unit's socket is often the weakest piece: never cover it, and feel for warmth on the first hot, bright day.",
+    ];
 }

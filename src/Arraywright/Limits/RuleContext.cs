@@ -24,6 +24,9 @@ public sealed record RuleContext
     /// <summary>What the circuit does.</summary>
     public required ArrayPhysics Physics { get; init; }
 
+    /// <summary>After whose rules fuses are chosen.</summary>
+    public RuleSet Rules { get; init; } = RuleSet.Iec;
+
     /// <summary>The kind of panel of that name.</summary>
     internal Panel Panel(string name) => Stock[name].Panel;
 }

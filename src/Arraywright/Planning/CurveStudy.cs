@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Limits;
@@ -20,9 +21,20 @@ public static class CurveStudy
     {
         bool stated = plan.Inputs.Any(planned => planned.StatedWiring is not null && (input is null || planned.Input.Name == input));
         PlanResult result = stated ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, cancellation);
-        int index = Index(result.Designs[0], input);
+        return Of(result, Index(result.Designs[0], input), options);
+    }
+
+    /// <summary>The curve of each input that an answer's first design connects, in plan order.</summary>
+    /// <param name="result">The answer.</param>
+    /// <param name="options">Conditions.</param>
+    public static ImmutableArray<CurveResult> Of(PlanResult result, PlannerOptions options) =>
+        [.. Enumerable.Range(0, result.Plan.Inputs.Length).Where(index => result.Designs[0].Assignments[index].Wiring is not null).Select(index => Of(result, index, options))];
+
+    private static CurveResult Of(PlanResult result, int index, PlannerOptions options)
+    {
+        Plan plan = result.Plan;
         Assignment assignment = result.Designs[0].Assignments[index];
-        PlanPhysics physics = new(plan);
+        PlanPhysics physics = new(result.Plan);
         CircuitTree tree = physics.Tree(assignment.Wiring!, physics.Seen(options.Conditions));
         Circuit circuit = new(tree);
         double[] currentA = new double[Points];
@@ -30,7 +42,7 @@ public static class CurveStudy
         double[] voltageV = [.. Enumerable.Range(0, Points).Select(i => circuit.OpenCircuitV * i / (Points - 1))];
         return new CurveResult
         {
-            Plan = plan,
+            Plan = result.Plan,
             Input = plan.Inputs[index].Input,
             Assignment = assignment,
             Circuit = tree,

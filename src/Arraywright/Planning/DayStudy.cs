@@ -70,7 +70,7 @@ public static class DayStudy
         string source = isClear ? $"a clear sky on {date:MMMM d}, with the temperatures of {weather.Source}" : $"{date:MMMM d} of {weather.Source}";
         WeatherYear day = FinerWeather.InSteps(weather.With(steps, source: source), options.StepH);
         day = isClear ? Clear(day) : day;
-        (Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, progress, cancellation);
+        (plan, Design design, ImmutableArray<Wiring?> wirings) = YearStudy.Wirings(plan, progress, cancellation);
         SunSeries series = SunOnPanels.Of(plan, day, SunOptions.Of(plan)) with { SpanNames = [date.ToString("MMMM d")], Span = new int[day.Steps.Length] };
         SunDay sun = SunDay.Of(Midnight(day) + 0.5 - ((weather.Place.LongitudeDeg / 15) - weather.UtcOffsetH) / 24, weather.Place.Site);
         return new DayResult

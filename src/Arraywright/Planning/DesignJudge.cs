@@ -3,6 +3,7 @@ using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
+using Arraywright.Limits.Conductors;
 
 namespace Arraywright.Planning;
 
@@ -55,6 +56,7 @@ internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions
         Stock = physics.Stock,
         Temperatures = physics.Extremes,
         Physics = physics.ForRules(wiring, input),
+        Rules = PartsRules.For(Plan).Value,
     };
 
     private Assignment Assign(DcInput input, Wiring? wiring)

@@ -41,7 +41,7 @@ internal sealed class ExactSpan
     public static ExactSpan? For(PlanPhysics physics)
     {
         Plan plan = physics.Plan;
-        if (plan.Goal == Goal.Peak || (plan.WeatherYear ?? YearStudy.BuiltIn(plan)) is not { } weather)
+        if (plan.Goal == Goal.Peak || physics.Year is not { } weather)
         {
             return null;
         }
@@ -76,6 +76,10 @@ internal sealed class ExactSpan
 
     private double DeliveredKWh(ImmutableArray<Wiring?> wirings) =>
         EnergyRun.DeliveredKWh(_physics, wirings, _series, EnergyOptions.Default);
+
+    /// <summary>The same of one design, with the cable of another plan of the same panels.</summary>
+    public double DeliveredKWh(Plan plan, ImmutableArray<Wiring?> wirings) =>
+        EnergyRun.DeliveredKWh(new PlanPhysics(plan), wirings, _series, EnergyOptions.Default);
 
     private static WeatherYear? Within(WeatherYear weather, DaySpan dates) =>
         weather.Steps.Where(step => dates.Has(weather.Middle(step))).ToImmutableArray() is { IsEmpty: false } steps ? weather.With(steps) : null;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
+using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Search;
 
@@ -28,6 +29,45 @@ public static class Planner
     /// Where nothing may be connected at all, one design stands for all, with the reasons to stop.
     /// </remarks>
     public static PlanResult Answer(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        if (!CableSizing.IsOpen(plan))
+        {
+            return AnswerSized(plan, options, progress, cancellation);
+        }
+
+        // The best wiring decides the cable and the cable, a little, the best wiring: sizes only grow from round to round, so this ends.
+        Plan sized = CableSizing.Thinnest(plan);
+        PlanResult result = AnswerSized(sized, options, progress, cancellation);
+        while (true)
+        {
+            Plan next = CableSizing.For(sized, Wirings(result.Designs[0]));
+            if (SameSizes(next.Cable, sized.Cable) || cancellation.IsCancellationRequested)
+            {
+                return result with { Plan = next with { Cable = sized.Cable }, Assumed = Said(result.Assumed, next) };
+            }
+
+            try
+            {
+                result = AnswerSized(next, options, progress, cancellation);
+                sized = next;
+            }
+            catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+            {
+                // What the round before found stands, with the cable it was found with.
+            }
+        }
+    }
+
+    private static bool SameSizes(Cable one, Cable other) => one.AreaMm2.Value == other.AreaMm2.Value && one.StringAreaMm2.Value == other.StringAreaMm2.Value;
+
+    /// <summary>The wirings of a design, one entry an input.</summary>
+    internal static ImmutableArray<Wiring?> Wirings(Design design) => [.. design.Assignments.Select(assignment => assignment.Wiring)];
+
+    /// <summary>The list with what a sized plan says of its cable.</summary>
+    private static ImmutableArray<Assumption> Said(ImmutableArray<Assumption> assumed, Plan sized) =>
+        [.. assumed.Select(assumption => assumption.What == Cable.SizeName ? sized.Assumed.First(said => said.What == Cable.SizeName) : assumption)];
+
+    private static PlanResult AnswerSized(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
         Setting setting = new(plan, options);
         SearchSetup setup = new(setting.Physics, setting.Ranking, setting.Judge);
@@ -86,8 +126,8 @@ public static class Planner
     /// <exception cref="ArgumentException">No input of the plan states a wiring.</exception>
     public static PlanResult Check(Plan plan, PlannerOptions options)
     {
-        Setting setting = new(plan, options);
         ImmutableArray<Wiring?> stated = Stated(plan);
+        Setting setting = new(CableSizing.IsOpen(plan) ? CableSizing.For(plan, stated) : plan, options);
         return setting.Result([setting.Judge.Judge(stated, setting.Worth(stated), 1, [])], search: null);
     }
 
@@ -96,7 +136,7 @@ public static class Planner
     {
         bool isStated = plan.Inputs.Any(planned => planned.StatedWiring is not null);
         PlanResult result = isStated && Check(plan, options) is { Verdict: not Level.Stop } stated ? stated : Answer(plan, options, progress, cancellation);
-        PlanPhysics physics = new(plan);
+        PlanPhysics physics = new(result.Plan);
         DesignJudge judge = new(physics, physics.Seen(options.Conditions));
         Design design = result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) ?? result.Designs[0];
         var letters = ImmutableArray.CreateBuilder<InputLetter>();
@@ -185,7 +225,12 @@ public static class Planner
             Designs = designs,
             Dates = Exact?.Dates,
             Search = search,
-            Temperatures = Physics.Temperatures with { ColdestDaylightCellC = Physics.Weather?.ColdestCellC },
+            Temperatures = Physics.Temperatures with
+            {
+                ColdestDaylightAirC = Physics.Year?.ColdestDaylightAirC,
+                ColdestDaylightCellC = Physics.Weather?.ColdestCellC,
+                DaylightSource = Physics.Year?.Source,
+            },
             Assumed = Assumed,
             Cautions = Cautions.Usual,
         };

@@ -34,10 +34,6 @@ public sealed record YearResult
 /// <summary>Runs a plan's wiring through a year.</summary>
 public static class YearStudy
 {
-    /// <summary>The weather a plan would be run through without a file: made from the built-in climate; null where the plan names no place, or one off the climate's map.</summary>
-    public static WeatherYear? BuiltIn(Plan plan) =>
-        plan.Place is { } place && WorldClimate.Of(place) is { } climate ? SyntheticYear.Of(climate, place) : null;
-
     /// <summary>The year of the stated wiring, or of the best where none is stated.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="weather">The weather.</param>
@@ -46,9 +42,19 @@ public static class YearStudy
     /// <param name="cancellation">Ends a search early.</param>
     public static YearResult Run(Plan plan, WeatherYear weather, EnergyOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
-        (Design design, ImmutableArray<Wiring?> wirings) = Wirings(plan, progress, cancellation);
+        (plan, Design design, _) = Wirings(plan, progress, cancellation);
+        return Of(plan, design, weather, options);
+    }
+
+    /// <summary>The year of a design that is at hand already.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">One of its designs.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="options">How the energy is run.</param>
+    public static YearResult Of(Plan plan, Design design, WeatherYear weather, EnergyOptions options)
+    {
         SunSeries series = SunOnPanels.Of(plan, FinerWeather.InSteps(weather, options.StepH), SunOptions.Of(plan));
-        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), wirings, series, options);
+        EnergyResult energy = EnergyRun.Of(new PlanPhysics(plan), [.. design.Assignments.Select(assignment => assignment.Wiring)], series, options);
         return new YearResult
         {
             Plan = plan,
@@ -60,12 +66,12 @@ public static class YearStudy
         };
     }
 
-    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input.</summary>
-    internal static (Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
+    /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input; the plan with its cable sized for them.</summary>
+    internal static (Plan Sized, Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
     {
-        Design design = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, PlannerOptions.Default).Designs[0]
-            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation).Designs[0];
-        return (design, [.. design.Assignments.Select(assignment => assignment.Wiring)]);
+        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Planner.Check(plan, PlannerOptions.Default)
+            : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation);
+        return (result.Plan, result.Designs[0], Planner.Wirings(result.Designs[0]));
     }
 }

@@ -51,7 +51,7 @@ public sealed class HandbookEnergy
     public void A_weighted_efficiency_is_what_the_sum_by_hand_says()
     {
         Dictionary<double, double> percent = new() { [0.05] = 80, [0.1] = 86, [0.2] = 91, [0.3] = 93, [0.5] = 94, [1] = 92 };
-        Assert.Equal(92.21, LoadWeighting.European.Levels.Sum(level => level.EnergyShare * percent[level.Fraction]), 1e-9);
+        Assert.Equal(92.21, LoadWeighting.European.Sum(level => level.EnergyShare * percent[level.Fraction]), 1e-9);
     }
 
     /// <summary>

@@ -3,7 +3,6 @@ using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Files;
-using Arraywright.Planning;
 
 namespace Arraywright.Reference.Tests.Energy;
 
@@ -53,7 +52,7 @@ internal static class ReferencePlans
     }
 
     /// <summary>Weather made from the built-in climate of the plan's place.</summary>
-    public static WeatherYear BuiltIn(Plan plan) => YearStudy.BuiltIn(plan)!;
+    public static WeatherYear BuiltIn(Plan plan) => SyntheticYear.For(plan)!;
 
     /// <summary>The plan's stated wirings through a series.</summary>
     public static EnergyResult Run(Plan plan, SunSeries series, EnergyOptions options) =>

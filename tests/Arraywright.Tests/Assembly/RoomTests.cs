@@ -8,7 +8,7 @@ namespace Arraywright.Tests.Assembly;
 public sealed partial class RoomTests
 {
     /// <summary>From early to late. Climate takes cell temperature from Sky; Planning puts the rooms together.</summary>
-    private static readonly string[] Rooms = ["Gear", "Electrical", "Sky", "Climate", "Limits", "Search", "Energy", "Planning", "Growing"];
+    private static readonly string[] Rooms = ["Gear", "Electrical", "Sky", "Climate", "Limits", "Search", "Energy", "Planning", "Parts", "Growing"];
 
     [Fact]
     public void No_room_names_a_later_room()

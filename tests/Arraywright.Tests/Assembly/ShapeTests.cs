@@ -24,6 +24,11 @@ public sealed class ShapeTests
         ["Limit.Allowed"] = "amps or watts, by the member that holds the limit",
         ["Panel.Price"] = "the user's currency",
         ["PanelLabel.Price"] = "the user's currency",
+        ["PartPrice.Price"] = "the user's currency",
+        ["Piece.Price"] = "the user's currency",
+        ["ShoppingLine.UnitPrice"] = "the user's currency",
+        ["ShoppingLine.Price"] = "the user's currency",
+        ["PartsAlternative.ExtraPrice"] = "the user's currency",
         ["SearchReport.Considered"] = "a count, past the range of integers",
         ["SearchReport.Feasible"] = "a count, past the range of integers",
         ["SearchProblem.Weights"] = "any positive unit, as its documentation says",
@@ -42,6 +47,10 @@ public sealed class ShapeTests
         ["BatteryReport.LowestStateOfCharge"] = "a state of charge, 0 to 1",
         ["EnergyMoment.StateOfCharge"] = "a state of charge, 0 to 1",
         ["BatteryReport.HoursToFull"] = "hours, as it says",
+        ["ExpectedReading.Standard"] = "its unit is ExpectedReading.Unit",
+        ["ExpectedReading.Now"] = "its unit is ExpectedReading.Unit",
+        ["ExpectedReading.Least"] = "its unit is ExpectedReading.Unit",
+        ["ExpectedReading.Most"] = "its unit is ExpectedReading.Unit",
         ["EnergyOptions.UsualEfficiency"] = "an efficiency, 0 to 1",
     };
 

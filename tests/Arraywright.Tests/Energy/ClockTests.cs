@@ -1,6 +1,6 @@
+using Arraywright.Climate;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 
 namespace Arraywright.Tests.Energy;
 
@@ -49,6 +49,6 @@ public sealed class ClockTests
             Assumed = [],
             Doubts = [],
         };
-        return SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Default);
+        return SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Default);
     }
 }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 
 namespace Arraywright.Tests.Energy;
 
@@ -116,7 +116,7 @@ public sealed class DistilledMomentsTests
 
     private static Wiring TryRead(string text) => WiringText.TryParse(text, out Wiring? wiring, out _) ? wiring : throw new FormatException(text);
 
-    private static SunSeries Year(Plan plan) => SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Default);
+    private static SunSeries Year(Plan plan) => SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Default);
 
     private static EnergyResult Exact(Plan plan, Wiring wiring, SunSeries series) => EnergyRun.Of(new PlanPhysics(plan), [wiring], series, Plain);
 

@@ -1,6 +1,6 @@
+using Arraywright.Climate;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 using Arraywright.Testing;
 using CsCheck;
 
@@ -99,7 +99,7 @@ public sealed class EnergyRunProperties
         Gen.Select(Gen.Double[-56, 75], Gen.Double[-180, 180]).Sample((latitude, longitude) =>
         {
             Plan plan = At(latitude, longitude);
-            if (YearStudy.BuiltIn(plan) is not { } weather)
+            if (SyntheticYear.For(plan) is not { } weather)
             {
                 return;
             }
@@ -129,7 +129,7 @@ public sealed class EnergyRunProperties
         double Year(double longitude)
         {
             Plan plan = At(67.2, longitude);
-            return EnergyRun.Of(new PlanPhysics(plan), [plan.Inputs[0].StatedWiring], SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Default), EnergyOptions.Default).Total.DeliveredKWh;
+            return EnergyRun.Of(new PlanPhysics(plan), [plan.Inputs[0].StatedWiring], SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Default), EnergyOptions.Default).Total.DeliveredKWh;
         }
 
         Assert.Equal(1, Year(-179.99) / Year(179.99), 0.01);

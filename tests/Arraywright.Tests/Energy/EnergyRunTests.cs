@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
-using Arraywright.Planning;
 
 namespace Arraywright.Tests.Energy;
 
@@ -35,7 +35,7 @@ public sealed class EnergyRunTests
     }
 
     private static EnergyResult Run(Plan plan, ImmutableArray<Wiring?>? wirings = null, EnergyOptions? options = null) =>
-        EnergyRun.Of(new PlanPhysics(plan), wirings ?? Pairs, SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Default), options ?? EnergyOptions.Default);
+        EnergyRun.Of(new PlanPhysics(plan), wirings ?? Pairs, SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Default), options ?? EnergyOptions.Default);
 
     [Fact]
     public void The_ladder_closes_and_months_add_up()
@@ -56,7 +56,7 @@ public sealed class EnergyRunTests
     {
         Plan plan = Farm(new DcInput { Name = "store", MaxVoltageV = 60, RatedCurrent = new Limit(9, Evidence.Nothing) });
         PlanPhysics physics = new(plan);
-        SunSeries series = SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Default);
+        SunSeries series = SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Default);
         EnergyResult year = EnergyRun.Of(physics, Pairs, series, new EnergyOptions { SpreadWithinStep = false, KeepMoments = true });
         for (int hour = 5; hour < 8760; hour += 41)
         {

@@ -25,7 +25,7 @@ public sealed class SiteOptionsTests
         Doubts = [],
     };
 
-    private static readonly WeatherYear Weather = YearStudy.BuiltIn(Silent)!;
+    private static readonly WeatherYear Weather = SyntheticYear.For(Silent)!;
 
     [Fact]
     public void A_silent_plan_has_the_ordinary_site_and_says_so()

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
+using Arraywright.Sky;
 using Arraywright.Tests.Climate;
 
 namespace Arraywright.Tests.Energy;
@@ -34,10 +35,26 @@ public sealed class WeatherVoltsTests
         Assert.Equal(-13.41, new PlanPhysics(Flat() with { WeatherYear = Year(Step(1, 500, -10), Step(2, 20, -14), Step(3, 0, -30)) }).Weather!.ColdestCellC!.Value, 0.01);
 
     [Fact]
-    public void Without_a_weather_file_or_without_light_there_is_none()
+    public void Without_a_place_or_without_light_there_is_none()
     {
-        Assert.Null(new PlanPhysics(Flat()).Weather);
+        Assert.Null(new PlanPhysics(ClimatePlans.With(null)).Weather);
         Assert.Null(new PlanPhysics(Flat() with { WeatherYear = Year(Step(3, 0, -30)) }).Weather!.Of(new Wiring.Single("shed-120")));
+    }
+
+    /// <summary>Phoenix in January, at its clearest hours around 5 °C: a panel's cells are warmer than at the record low that the rule takes, and cooler than its label's 25 °C.</summary>
+    [Fact]
+    public void Without_a_weather_file_the_made_year_is_looked_through()
+    {
+        PlanPhysics physics = new(Flat());
+
+        WeatherVoltage highest = physics.Weather!.Of(Read("2*shed-120"))!;
+
+        Assert.False(highest.IsOfFile);
+        Assert.Contains("built-in climate", highest.Source);
+        Assert.InRange(highest.VoltageV, 2 * physics.OpenCircuitV("shed-120", Conditions.Standard), 2 * physics.OpenCircuitV("shed-120", new Conditions(1000, physics.Temperatures.ColdestCellC)));
+        Assert.Equal(2 * physics.OpenCircuitV("shed-120", highest.Conditions), highest.VoltageV, 1e-9);
+        Assert.All(SyntheticYear.For(Flat())!.Steps.Where(step => step.GlobalWPerM2 > 300), step =>
+            Assert.True(2 * physics.OpenCircuitV("shed-120", new Ambient(step.GlobalWPerM2, step.AirC, step.WindMPerS).On(Flat().Panels[0], Flat().Mount)) <= highest.VoltageV * 1.0001));
     }
 
     /// <summary>A string of two kinds that face two ways has its highest sum in an hour that may be neither kind's best: no hour may be lost on the way.</summary>

@@ -20,7 +20,7 @@ public sealed class GrowthStudyTests
     };
 
     private static GrowthResult Grow(Plan plan, GrowthOptions? options = null) =>
-        GrowthStudy.Run(plan, YearStudy.BuiltIn(plan)!, options ?? GrowthOptions.Default, null, CancellationToken.None);
+        GrowthStudy.Run(plan, SyntheticYear.For(plan)!, options ?? GrowthOptions.Default, null, CancellationToken.None);
 
     private static Plan Mill(params PanelStock[] candidates) => With(Store, null, Stock("yard", 2, 95)) with { Candidates = [.. candidates] };
 
@@ -28,7 +28,7 @@ public sealed class GrowthStudyTests
     public void Every_point_is_what_the_year_of_its_wiring_gives()
     {
         Plan plan = Mill(Stock("loft", 1, 110, 24.6, 11.06));
-        WeatherYear weather = YearStudy.BuiltIn(plan)!;
+        WeatherYear weather = SyntheticYear.For(plan)!;
         GrowthResult result = Grow(plan);
         Assert.Equal(2, result.Curves.Length);
         foreach (GrowthCurve curve in result.Curves)

@@ -60,7 +60,8 @@ public sealed class IdealStudyTests
             Assert.True(neededA <= label.MostShortCircuitA, $"{label}");
             Design inside = Judged(Store, label, vocV, neededA * 1.01);
             Assert.Equal(Level.Go, inside.Verdict);
-            Assert.InRange(inside.PeakPowerW, 0.96 * 500, 500.001);
+            // Copper and connectors take up to 5 % of the label's watts before the input's limit is felt.
+            Assert.InRange(inside.PeakPowerW, 0.95 * 500, 500.001);
             Assert.Equal(Level.Stop, Judged(Store, label, label.MostOpenCircuitV * 1.01, neededA).Verdict);
             Assert.Equal(Level.Ask, Judged(Store, label, vocV, label.MostShortCircuitA!.Value * 1.01).Verdict);
         }

@@ -3,7 +3,6 @@ using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Growing;
-using Arraywright.Planning;
 using Arraywright.Sky;
 using static Arraywright.Tests.Growing.GrowingPlans;
 
@@ -18,7 +17,7 @@ public sealed class TiltStudyTests
         new(new PlanPhysics(plan), [new Wiring.Single("a")], weather, EnergyOptions.Default, CancellationToken.None);
 
     private static TiltResult Tilt(Plan plan, DateOnly? date = null) =>
-        TiltStudy.Run(plan, YearStudy.BuiltIn(plan)!, date, EnergyOptions.Default, null, CancellationToken.None);
+        TiltStudy.Run(plan, SyntheticYear.For(plan)!, date, EnergyOptions.Default, null, CancellationToken.None);
 
     /// <summary>Against every whole degree of tilt and every second of azimuth, over twelve days, with and without limits that clip.</summary>
     [Theory]
@@ -27,7 +26,7 @@ public sealed class TiltStudyTests
     public void The_search_finds_what_brute_force_finds(double latitudeDeg, double maxW)
     {
         Plan plan = At(latitudeDeg, 18, Open with { MaxPower = new Limit(maxW, Manual) });
-        FacingRuns days = Runs(plan, YearStudy.BuiltIn(plan)!).Only((day, _) => day % 30 == 7);
+        FacingRuns days = Runs(plan, SyntheticYear.For(plan)!).Only((day, _) => day % 30 == 7);
         Facing found = FacingSearch.Best(days, days)!;
         Facing best = new(0, 0, 0);
         for (int tilt = 0; tilt <= 90; tilt++)
@@ -80,7 +79,7 @@ public sealed class TiltStudyTests
     public void Under_cloud_alone_flat_is_best()
     {
         Plan plan = At(54.6, -3.1);
-        WeatherYear real = YearStudy.BuiltIn(plan)!;
+        WeatherYear real = SyntheticYear.For(plan)!;
         WeatherYear clouded = new(real.Place, [.. real.Steps.Select(step => step with { BeamNormalWPerM2 = 0, DiffuseWPerM2 = step.GlobalWPerM2 * 0.3, GlobalWPerM2 = step.GlobalWPerM2 * 0.3 })], real.StepH, real.UtcOffsetH, "clouded", []);
         FacingRuns runs = Runs(plan, clouded).Only((day, _) => day % 15 == 0);
         Assert.InRange(FacingSearch.Best(runs, runs)!.TiltDeg, 0, 12);
@@ -105,7 +104,7 @@ public sealed class TiltStudyTests
             ? 1.3793 + (latitudeDeg * (1.2011 + (latitudeDeg * (-0.014404 + (latitudeDeg * 0.000080509)))))
             : -(-0.41657 + (latitudeDeg * (1.4216 + (latitudeDeg * (0.024051 + (latitudeDeg * 0.00021828))))));
         Plan plan = At(latitudeDeg, longitudeDeg);
-        FacingRuns year = Runs(plan, YearStudy.BuiltIn(plan)!);
+        FacingRuns year = Runs(plan, SyntheticYear.For(plan)!);
         FacingRuns days = year.Only((day, _) => day % 6 == 0);
         Assert.InRange(FacingSearch.BestTilt(year, days, latitudeDeg > 0 ? 180 : 0)!.TiltDeg, fit - 6, fit + 6);
         Facing best = FacingSearch.Best(days, days)!;
@@ -144,7 +143,7 @@ public sealed class TiltStudyTests
     public void In_polar_night_no_tilt_is_best_and_the_year_still_has_one()
     {
         Plan plan = At(69.65, 18.96);
-        FacingRuns year = Runs(plan, YearStudy.BuiltIn(plan)!);
+        FacingRuns year = Runs(plan, SyntheticYear.For(plan)!);
         FacingRuns night = year.Only((_, at) => at is { Month: 12, Day: > 5 });
         Assert.Null(FacingSearch.Best(night, night));
         Assert.Null(FacingSearch.BestTilt(night, night, 180));
@@ -156,7 +155,7 @@ public sealed class TiltStudyTests
     public void At_the_equator_nearly_flat_is_best_and_the_direction_hardly_matters()
     {
         Plan plan = At(0.5, 36.8);
-        FacingRuns days = Runs(plan, YearStudy.BuiltIn(plan)!).Only((day, _) => day % 5 == 0);
+        FacingRuns days = Runs(plan, SyntheticYear.For(plan)!).Only((day, _) => day % 5 == 0);
         Assert.InRange(FacingSearch.Best(days, days)!.TiltDeg, 0, 12);
         Assert.Equal(1, days.Of(10, 0).DeliveredKWh / days.Of(10, 180).DeliveredKWh, 0.03);
     }
@@ -167,7 +166,7 @@ public sealed class TiltStudyTests
         Plan plan = With(Open, Farm, Stock("a", 1), Stock("b", 1) with { Mount = new Mount(90, 90, MountKind.OpenRack) });
         Assert.True(TiltStudy.Turns(plan));
         Assert.False(TiltStudy.Turns(plan with { Panels = [plan.Panels[1]] }));
-        FacingRuns fixedOnly = new(new PlanPhysics(plan), [new Wiring.Single("b")], YearStudy.BuiltIn(plan)!, EnergyOptions.Default, CancellationToken.None);
+        FacingRuns fixedOnly = new(new PlanPhysics(plan), [new Wiring.Single("b")], SyntheticYear.For(plan)!, EnergyOptions.Default, CancellationToken.None);
         FacingRuns few = fixedOnly.Only((day, _) => day % 90 == 0);
         Assert.Null(FacingSearch.Best(few, few));
     }

@@ -1,5 +1,6 @@
 using Arraywright.Limits;
 using Arraywright.Limits.Rules;
+using Arraywright.Parts;
 using static Arraywright.Testing.LimitsScene;
 
 namespace Arraywright.Tests.Limits;
@@ -35,7 +36,7 @@ public sealed class RuleListTests
     public void The_table_in_the_docs_is_the_list_of_rules()
     {
         string[] written = [.. File.ReadLines(Path.Combine(Root(), "docs", "rules.md")).Where(line => line.StartsWith("| `", StringComparison.Ordinal))];
-        RuleCard[] cards = [.. DesignRules.All.Select(rule => rule.Card), UnitRules.Card];
+        RuleCard[] cards = [.. DesignRules.All.Select(rule => rule.Card), UnitRules.Card, .. PartRules.All.Select(rule => rule.Card)];
         Assert.Equal(cards.Select(card => $"| `{card.Name}` | {card.Checks} | {card.Source} | {card.Worst.ToString().ToLowerInvariant()} |"), written);
     }
 

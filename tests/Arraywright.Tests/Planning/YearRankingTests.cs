@@ -1,3 +1,4 @@
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
@@ -44,7 +45,7 @@ public sealed class YearRankingTests
         foreach (Design design in result.Designs)
         {
             Plan stated = Stating(plan, design);
-            YearResult year = YearStudy.Run(stated, YearStudy.BuiltIn(plan)!, EnergyOptions.Default, null, CancellationToken.None);
+            YearResult year = YearStudy.Run(stated, SyntheticYear.For(plan)!, EnergyOptions.Default, null, CancellationToken.None);
             Assert.Equal(year.Energy.Total.DeliveredKWh, design.EnergyKWh!.Value, 1e-9 * design.EnergyKWh.Value);
             Assert.Equal(design.EnergyKWh, Planner.Check(stated, PlannerOptions.Default).Designs[0].EnergyKWh);
         }
@@ -70,7 +71,7 @@ public sealed class YearRankingTests
     {
         Plan plan = Farm() with { Panels = [Stock("a", 1, 120, 22.9, 6.72), Stock("b", 1, 100, 21.6, 6.1), Stock("c", 1, 60, 21, 3.8)] };
         PlanResult result = Answer(plan);
-        SunSeries series = SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Of(plan));
+        SunSeries series = SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Of(plan));
         PlanPhysics physics = new(plan);
         double boundKWh = result.Designs[0].EnergyKWh!.Value * (1 + (result.Search!.GapPercent / 100));
         string[] all = ["a", "b", "c", "a + b", "a + c", "b + c", "a | b", "a | c", "b | c", "a | b | c", "(a + b) | c", "(a + c) | b", "(b + c) | a", "(a | b) + c", "(a | c) + b", "(b | c) + a"];
@@ -92,7 +93,7 @@ public sealed class YearRankingTests
         Plan midsummer = Farm(Goal.Day, DaySpan.Of(6, 21));
         Plan trip = Farm(Goal.Day, new DaySpan(12, 20, 1, 5));
         double dayKWh = Answer(midsummer).Designs[0].EnergyKWh!.Value;
-        DayResult day = DayStudy.Run(Stating(midsummer, Answer(midsummer).Designs[0]), YearStudy.BuiltIn(midsummer)!, new DateOnly(2024, 6, 21), false, EnergyOptions.Default, null, CancellationToken.None);
+        DayResult day = DayStudy.Run(Stating(midsummer, Answer(midsummer).Designs[0]), SyntheticYear.For(midsummer)!, new DateOnly(2024, 6, 21), false, EnergyOptions.Default, null, CancellationToken.None);
         Assert.Equal(day.Energy.Total.DeliveredKWh, dayKWh, 1e-9);
         Assert.InRange(Answer(trip).Designs[0].EnergyKWh!.Value, 0.5, 17 * 2.0);
         Assert.Contains(Answer(Farm(Goal.Day)).Assumed, assumption => assumption.Why.Contains("names no \"date\"", StringComparison.Ordinal));

@@ -3,7 +3,7 @@ using Arraywright.Files.Tests;
 
 namespace Arraywright.Cli.Tests;
 
-public sealed class ChartOptionTests : IDisposable
+public sealed class PictureOptionTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("arraywright-").FullName;
 

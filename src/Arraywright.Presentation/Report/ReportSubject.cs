@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Arraywright.Climate;
+using Arraywright.Energy;
+using Arraywright.Parts.Connecting;
+using Arraywright.Planning;
+
+namespace Arraywright.Presentation.Report;
+
+/// <summary>Everything that a report is about.</summary>
+public sealed record ReportSubject
+{
+    /// <summary>The answer; its first design is the one reported.</summary>
+    public required PlanResult Result { get; init; }
+
+    /// <summary>The year of that design; null where there is no weather to run it through.</summary>
+    public required YearResult? Year { get; init; }
+
+    /// <summary>The curve of each connected input.</summary>
+    public required ImmutableArray<CurveResult> Curves { get; init; }
+
+    /// <summary>What meters show at each part of each input's array, in plan order.</summary>
+    public required ImmutableArray<ArrayReading?> Readings { get; init; }
+
+    /// <summary>How it is connected.</summary>
+    public required ConnectionOrder Order { get; init; }
+
+    /// <summary>The program and its version.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>The date to print on it; null for none.</summary>
+    public required DateOnly? Date { get; init; }
+
+    /// <summary>The design reported.</summary>
+    public Design Design => Result.Designs[0];
+
+    /// <summary>Works out what a report says beside the answer itself.</summary>
+    /// <param name="result">The answer.</param>
+    /// <param name="weather">The weather of its year; null where there is none.</param>
+    /// <param name="options">The conditions its operating points are of.</param>
+    /// <param name="program">The program and its version.</param>
+    /// <param name="date">The date to print on it; null for none.</param>
+    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, string program, DateOnly? date)
+    {
+        (Plan plan, Design design) = (result.Plan, result.Designs[0]);
+        return new ReportSubject
+        {
+            Result = result,
+            Year = weather is null ? null : YearStudy.Of(plan, design, weather, EnergyOptions.Default),
+            Curves = CurveStudy.Of(result, options),
+            Readings = ReadingStudy.Of(plan, design, options),
+            Order = ConnectionPlanner.Of(plan, design, result.Verdict, options.Conditions),
+            Program = program,
+            Date = date,
+        };
+    }
+}

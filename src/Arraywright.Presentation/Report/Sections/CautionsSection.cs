@@ -1,0 +1,10 @@
+namespace Arraywright.Presentation.Report.Sections;
+
+/// <summary>What to have in mind before touching anything.</summary>
+internal static class CautionsSection
+{
+    public static ReportSection Of(PlanResult result) => new(
+        "cautions",
+        "Before you touch a lead",
+        [new ReportBlock.Bullets([.. result.Cautions.Select(caution => new ReportItem("", caution))])]);
+}

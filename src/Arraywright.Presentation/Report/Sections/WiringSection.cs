@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Arraywright.Limits;
+using Arraywright.Presentation.Charts;
+using Arraywright.Presentation.Drawing;
+using Arraywright.Presentation.Terminal;
+
+namespace Arraywright.Presentation.Report.Sections;
+
+/// <summary>The wiring of each input: in words, drawn, and what a meter shows.</summary>
+internal static class WiringSection
+{
+    /// <summary>Up to this height a drawing for a telephone fits half a printed page.</summary>
+    private const double MostNarrowPx = 660;
+
+    public static ReportSection Of(ReportSubject subject)
+    {
+        Design design = subject.Design;
+        var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
+        AddDrawings(blocks, subject);
+        foreach (Assignment assignment in design.Assignments)
+        {
+            if (design.Assignments.Length > 1)
+            {
+                blocks.Add(new ReportBlock.Heading($"{assignment.Input}: {DesignsTable.Text(assignment.Wiring)}"));
+            }
+
+            if (assignment.Wiring is not { } wiring)
+            {
+                continue;
+            }
+
+            string join = subject.Result.Verdict == Level.Stop ? "Not to be connected." : WiringWords.HowToJoin(wiring);
+            blocks.Add(new ReportBlock.Paragraph($"{WiringWords.Describe(wiring)} {join}"));
+            blocks.Add(MeterRows.Of(assignment, subject.Result.Verdict));
+            if (subject.Curves.FirstOrDefault(curve => curve.Input.Name == assignment.Input) is { } curve)
+            {
+                blocks.Add(new ReportBlock.Picture(ReportPicture.Of($"Amps and watts over volts at {assignment.Input}", CurvePlot.Of(curve))));
+            }
+        }
+
+        return new ReportSection("wiring", subject.Result.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
+    }
+
+    private static void AddDrawings(ImmutableArray<ReportBlock>.Builder blocks, ReportSubject subject)
+    {
+        DrawingSheet narrow = DrawingSheet.Of(subject.Result.Plan, subject.Design, subject.Readings, []);
+        if (narrow.Hookups.IsEmpty)
+        {
+            return;
+        }
+
+        DrawingSheet wide = narrow with { WidthPx = DrawingSheet.PagePx };
+        blocks.Add(new ReportBlock.Picture(Shown("How the panels are plugged together", narrow.Arrangement(), wide.Arrangement)));
+        blocks.Add(new ReportBlock.Picture(Shown("Wiring diagram", narrow.Diagram(), wide.Diagram)));
+    }
+
+    /// <summary>A small array is drawn for a telephone only: it serves on a page too.</summary>
+    private static ReportPicture Shown(string caption, Picture narrow, Func<Picture> wide) =>
+        narrow.HeightPx <= MostNarrowPx ? ReportPicture.Of(caption, narrow) : ReportPicture.Of(caption, wide(), narrow);
+}

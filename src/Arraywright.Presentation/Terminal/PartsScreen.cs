@@ -1,0 +1,144 @@
+using Arraywright.Limits;
+using Arraywright.Parts;
+
+namespace Arraywright.Presentation.Terminal;
+
+/// <summary>A parts list as text: what to buy, what each piece must bear and why, what is in doubt, other ways.</summary>
+/// <param name="writer">Where the text goes.</param>
+/// <param name="style">Width and colour.</param>
+public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
+{
+    /// <summary>Writes everything.</summary>
+    public void Write(PartsList list)
+    {
+        TextFlow.Write(writer, "", list.Plan.Name, style.Width, style.Faint);
+        writer.WriteLine();
+        WriteShort(list);
+        EnergyParts.Heading(writer, "The wiring", style);
+        EnergyParts.WriteWirings(writer, list.Design, style);
+        WriteShopping(list);
+        foreach (InputParts input in list.Inputs.Where(input => input.Wiring is not null))
+        {
+            WriteInput(input, list.Inputs.Length > 1);
+        }
+
+        WriteAlternatives(list);
+        EnergyParts.Heading(writer, "What was assumed", style);
+        AssumedList.Write(writer, list.Assumed, style);
+        EnergyParts.Heading(writer, "Before you touch a lead", style);
+        foreach (string caution in list.Cautions)
+        {
+            TextFlow.Write(writer, "  · ", caution, style.Width);
+        }
+    }
+
+    /// <summary>Writes the answer in one sentence.</summary>
+    public void WriteShort(PartsList list) =>
+        TextFlow.Write(writer, "", Sentence(list), style.Width, text => style.ForLevel(list.Verdict, text));
+
+    /// <summary>The answer in one sentence, its first word the verdict.</summary>
+    public static string Sentence(PartsList list) => $"{VerdictSentence.Word(list.Verdict)}: {Answer(list)}";
+
+    private static string Answer(PartsList list)
+    {
+        if (list.Verdict == Level.Go)
+        {
+            return list.Shopping.All(line => line is { Buy: 0 } and not { BuyM: > 0 }) ? "every part is at hand and strong enough." : "every part on the list is strong enough for this wiring.";
+        }
+
+        if (list.Design.Verdict == list.Verdict)
+        {
+            return list.Verdict == Level.Stop ? "do not build this wiring; `arraywright check` or `plan` tells why." : "the wiring itself has open questions; `arraywright ask` writes them to the maker.";
+        }
+
+        Finding[] against = [.. list.Pieces.SelectMany(piece => piece.Findings).Where(finding => finding.Level == list.Verdict)];
+        return against.Length == 0
+            ? $"a label looks odd and must be read again: {list.Plan.Doubts[0].Panel}, \"{list.Plan.Doubts[0].Field}\"."
+            : $"{(list.Verdict == Level.Stop ? "do not build it like this." : "settle this before you buy.")} {against[0].Title}: {VerdictSentence.Compared(against[0])}.";
+    }
+
+    private void WriteShopping(PartsList list)
+    {
+        string rules = $"by the rules {(list.Rules == RuleSet.Us ? "of the NEC (us)" : "of the IEC (iec)")}";
+        EnergyParts.Heading(writer, list.Verdict == Level.Stop ? $"What it would take, {rules}: buy nothing for it yet" : $"To buy, {rules}", style);
+        TextTable table = new(true, false, false, true);
+        foreach (ShoppingLine line in list.Shopping)
+        {
+            string owned = line.Owned > 0 ? $"; {line.Owned} at hand" : line.OwnedM > 0 ? $"; {Metres(line.OwnedM.Value)} at hand" : "";
+            table.Add([line.BuyM is { } metres ? Metres(metres) : $"{line.Buy} ×", $"{line.What}{owned}", line.Rating, line.Price is { } price ? GrowthTable.Money(price, list.Plan) : ""], style.Strong);
+        }
+
+        if (list.Shopping.Length == 0)
+        {
+            writer.WriteLine("  Nothing: no panel is connected.");
+        }
+
+        table.Write(writer, 2, style.Width, wrapped: 1);
+        if (list.Shopping.Any(line => line.Price is not null))
+        {
+            int unpriced = list.Shopping.Count(line => line is { Price: null } and ({ Buy: > 0 } or { BuyM: > 0 }));
+            TextFlow.Write(writer, "  ", $"Together {GrowthTable.Money(list.Shopping.Sum(line => line.Price ?? 0), list.Plan)}{(unpriced > 0 ? $"; {Figures.Count(unpriced, "line")} without a price not counted" : "")}.", style.Width);
+        }
+    }
+
+    private void WriteInput(InputParts input, bool isNamed)
+    {
+        EnergyParts.Heading(writer, isNamed ? $"What each piece must bear on {input.Input}" : "What each piece must bear", style);
+        TextTable table = new(true, false, true, true, true, true);
+        table.Add(["", "", "must carry", "rated for", "drops", "heat a year"]);
+        foreach (IGrouping<string, Piece> alike in input.Pieces.GroupBy(Likeness))
+        {
+            Piece piece = alike.First();
+            table.Add(
+                [
+                    $"{alike.Count()} ×",
+                    Named(piece),
+                    Figures.Of(piece.NeededA, "A"),
+                    piece.RatingA is { } ratingA ? Figures.Stated(Math.Floor((ratingA * 10) + 1e-9) / 10, "A") : "not known",
+                    piece.Ohm > 0 ? $"{Figures.Number(alike.Average(one => one.DropV), 3)} V" : "–",
+                    piece is { Ohm: > 0, HeatKWh: not null } ? $"{Figures.Number(alike.Sum(one => one.HeatKWh!.Value), 2)} kWh" : "–",
+                ],
+                style.Strong);
+            table.AddNote($"{piece.Working} [{piece.Source}]", 1);
+        }
+
+        table.Write(writer, 2, style.Width, wrapped: 1);
+        string heat = input.HeatKWh is { } heatKWh ? $", {Figures.Energy(heatKWh)} a year" : "";
+        TextFlow.Write(writer, "  ", $"From the panels to the unit {Figures.Number(input.DropV, 2)} V are lost, {Figures.Percent(input.DropPercent)} of {Figures.Of(input.Operating.VoltageV, "V")}, at {Figures.Of(input.Conditions.IrradianceWPerM2, "W/m²")}{heat}.", style.Width);
+        EnergyParts.Heading(writer, isNamed ? $"What the rules say of the parts on {input.Input}" : "What the rules say of the parts", style);
+        FindingsTable.Write(writer, [.. input.Pieces.SelectMany(piece => piece.Findings).Distinct()], style);
+    }
+
+    private void WriteAlternatives(PartsList list)
+    {
+        if (list.Alternatives.Length == 0)
+        {
+            return;
+        }
+
+        EnergyParts.Heading(writer, "Other ways", style);
+        foreach (PartsAlternative other in list.Alternatives)
+        {
+            string energy = other.GainKWh is { } kWh
+                ? $"{(kWh < 0 ? "" : "+")}{Figures.Energy(kWh)} a year ({(other.GainPercent < 0 ? "" : "+")}{Figures.Number(other.GainPercent, 2)} %)"
+                : $"{(other.GainPercent < 0 ? "" : "+")}{Figures.Number(other.GainPercent, 2)} % of the watts";
+            string price = other.ExtraPrice is { } extra ? $", {(extra < 0 ? $"{GrowthTable.Money(-extra, list.Plan)} less" : $"{GrowthTable.Money(extra, list.Plan)} more")}" : "";
+            string wirings = string.Join("; ", other.Wirings.Select((wiring, i) => wiring.Length == 0 ? "" : $"{list.Inputs[i].Input}: {wiring}").Where(text => text.Length > 0));
+            TextFlow.Write(writer, "  · ", $"{char.ToUpperInvariant(other.What[0])}{other.What[1..]}: {energy}{price}.{(wirings.Length > 0 ? $" {wirings}." : "")}", style.Width);
+        }
+    }
+
+    /// <summary>Pieces that differ in nothing one buys or reads are one row.</summary>
+    private static string Likeness(Piece piece) =>
+        string.Join('|', piece.Kind, piece.Ways, piece.Size?.Name, piece.LengthM, piece.NeededA.ToString("F6"), piece.RatingA, piece.Working);
+
+    private static string Named(Piece piece) => piece.Kind switch
+    {
+        PieceKind.BranchConnector => $"branch connector, {PieceWords.IntoOne(piece.Ways)}",
+        PieceKind.PanelLead => $"panel lead, {piece.Size!.BothNames}",
+        _ when piece is { Size: { } size, LengthM: { } lengthM } => $"{PieceWords.Name(piece.Kind)}, {Metres(lengthM)} of {size.BothNames}",
+        _ => PieceWords.Name(piece.Kind),
+    };
+
+    private static string Metres(double m) => Figures.Stated(Math.Round(m, 2), "m");
+}

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Arraywright.Electrical;
+using Arraywright.Gear;
+
+namespace Arraywright.Parts.Connecting;
+
+/// <summary>What must not be done, and the way back. Common practice of the trade and of manuals; no single source.</summary>
+internal static class Prohibitions
+{
+    /// <summary>How everything is taken apart again.</summary>
+    public static ImmutableArray<string> Undoing { get; } =
+    [
+        "Stop the input: switch the unit off, then open the switch in the run, if there is one.",
+        "Make sure that no current flows: the unit shows 0 W, or a clamp meter 0 A.",
+        "Cover the panels, or wait until it is dark.",
+        "Unplug the run at the unit first. Then take strings apart, each end capped at once.",
+    ];
+
+    /// <summary>The most dangerous first.</summary>
+    public static ImmutableArray<Prohibition> For(ImmutableArray<(DcInput Input, Wiring Wiring, Assignment Assignment)> connected) =>
+    [
+        new("pull a connector, a fuse or a plug apart while current flows", "a direct-current arc does not go out by itself: it burns hands and starts fires."),
+        .. connected.Select(one => new Prohibition(
+            $"put more than {StepWords.Volts(one.Input.MaxVoltageV)} on {one.Input.Name}, not for a moment",
+            $"no row longer than drawn, no two strings one after the other. As drawn it reaches {StepWords.Volts(one.Assignment.VocColdV)} at the coldest.")),
+        new("swap + and −, or join a string to others before its sign and its volts were measured", "the other strings drive their whole current through the one that is wrong."),
+        new("cover, wrap, bundle or bury an adapter, a branch connector or a fuse that carries current", "they are the hottest and weakest pieces of the run, and need air."),
+        new("touch the bare ends of a string in daylight, or let them touch each other", "the panels are live as long as there is light, whatever is switched off."),
+        new("set the meter to amps across open leads", "that is a short circuit through the meter. Amps are read with a clamp meter, or on the unit."),
+        new("join connectors of different makes, or force one that does not fit", "they seem to fit, get hot and melt."),
+        new("use a switch, a fuse or a plug made for alternating current", "it may not be able to break direct current."),
+        new("work on the leads in rain, or leave an open connector to the weather", "wet contacts leak, corrode and track."),
+    ];
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using Arraywright.Climate;
+using Arraywright.Electrical;
+using Arraywright.Gear;
+using Arraywright.Limits;
+using Arraywright.Limits.Conductors;
+using Arraywright.Limits.Rules;
+
+namespace Arraywright.Planning;
+
+/// <summary>Sizes the cable of a plan that leaves its size open, for the wirings it is to carry.</summary>
+/// <remarks>One size serves all inputs of a plan. What is computed afterwards, volts and energy, has that size.</remarks>
+internal sealed class CableSizing
+{
+    /// <summary>A string's own run may take so much of the drop aimed at; the rest is for the run to the unit. Our own split.</summary>
+    private const double StringShare = 1.0 / 3;
+
+    private readonly Plan _plan;
+    private readonly ConductorPlace _place;
+    private readonly Dictionary<string, PanelStock> _stock;
+
+    private CableSizing(Plan plan)
+    {
+        _plan = plan;
+        _place = ConductorPlace.Of(plan, DesignTemperatures.For(plan));
+        _stock = plan.Panels.ToDictionary(each => each.Panel.Name, StringComparer.Ordinal);
+    }
+
+    /// <summary>Whether the plan leaves the size to the tool and nothing has sized it yet.</summary>
+    public static bool IsOpen(Plan plan) => plan.Cable.AreaMm2.Origin == Origin.Assumed;
+
+    /// <summary>Drop aimed at, share of the volts.</summary>
+    public static double MaxDrop(Plan plan) => plan.Cable.MaxDropFraction ?? ConductorSizing.UsualDropFraction;
+
+    /// <summary>The plan with its cable in the thinnest size there is, to begin with.</summary>
+    public static Plan Thinnest(Plan plan)
+    {
+        ConductorSize thinnest = ConductorSizing.Offered(PartsRules.For(plan).Value)[0];
+        return With(plan, thinnest, thinnest, "The thinnest solar cable that is usual.");
+    }
+
+    /// <summary>The plan with its cable sized for these wirings; no thinner than a size found before.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="wirings">One entry an input; null for nothing.</param>
+    public static Plan For(Plan plan, ImmutableArray<Wiring?> wirings) => new CableSizing(plan).Sized(wirings);
+
+    private Plan Sized(ImmutableArray<Wiring?> wirings)
+    {
+        ConductorSize strings = StringSize(wirings);
+        (string Input, ConductorDuty Duty, ConductorChoice Choice)? most = null;
+        for (int i = 0; i < wirings.Length; i++)
+        {
+            if (wirings[i] is { } wiring)
+            {
+                DcInput input = _plan.Inputs[i].Input;
+                ConductorDuty duty = RunDuty(wiring, input, strings);
+                ConductorChoice choice = ConductorSizing.Choose(duty, _place, MaxDrop(_plan));
+                most = most is null || choice.Size.AreaMm2 > most.Value.Choice.Size.AreaMm2 ? (input.Name, duty, choice) : most;
+            }
+        }
+
+        if (most is not var (name, needed, chosen))
+        {
+            return _plan;
+        }
+
+        bool isThickEnough = _plan.Cable.AreaMm2.Origin == Origin.Derived && _plan.Cable.AreaMm2.Value >= chosen.Size.AreaMm2;
+        chosen = isThickEnough ? ConductorSizing.Judge(ConductorSize.Of(_plan.Cable.AreaMm2.Value), needed, _place, MaxDrop(_plan)) : chosen;
+        return With(_plan, chosen.Size, strings, Why(name, needed, chosen));
+    }
+
+    /// <summary>Copper for each string's own run: the plan's, or the thinnest that does for every string.</summary>
+    private ConductorSize StringSize(ImmutableArray<Wiring?> wirings)
+    {
+        Cable cable = _plan.Cable;
+        ConductorSize most = ConductorSizing.Offered(_place.Rules)[0];
+        if (cable.StringAreaMm2.Origin == Origin.Given)
+        {
+            return ConductorSize.Of(cable.StringAreaMm2.Value);
+        }
+
+        foreach (Wiring wiring in wirings.OfType<Wiring>())
+        {
+            double allA = LabelSums.ShortCircuitA(wiring, _stock);
+            foreach (Wiring part in wiring.Strings)
+            {
+                // What others drive back is held to the label's largest series fuse, by a fuse where it must be.
+                double ownA = LabelSums.ShortCircuitA(part, _stock);
+                double bornA = part.Panels.Min(name => _stock[name].Panel.MaxSeriesFuseA) ?? double.PositiveInfinity;
+                double designA = Math.Max(StrongSunCurrentRule.Factor * ownA, Math.Min(StrongSunCurrentRule.Factor * (allA - ownA), bornA));
+                ConductorDuty duty = new(designA, LabelSums.MaximumPowerA(part, _stock), VoltageV(wiring), cable.StringLengthM.Value, 0);
+                ConductorSize size = ConductorSizing.Choose(duty, _place, StringShare * MaxDrop(_plan)).Size;
+                most = size.AreaMm2 > most.AreaMm2 ? size : most;
+            }
+        }
+
+        return cable.StringAreaMm2.Origin == Origin.Derived && cable.StringAreaMm2.Value > most.AreaMm2 ? ConductorSize.Of(cable.StringAreaMm2.Value) : most;
+    }
+
+    /// <summary>What the run to an input must do: labels' short-circuit current in strong sun, and the current at full power for the drop.</summary>
+    private ConductorDuty RunDuty(Wiring wiring, DcInput input, ConductorSize strings)
+    {
+        Cable cable = _plan.Cable;
+        double fullA = LabelSums.MaximumPowerA(wiring, _stock);
+        double shareOfFull = Math.Min(1, (input.DrawLimitA ?? fullA) / fullA);
+        double StringV(Wiring part) => LabelSums.MaximumPowerA(part, _stock)
+            * ((2 * cable.OneWayOhm(cable.StringLengthM.Value, strings.AreaMm2)) + ((part.Panels.Count() + (wiring is Wiring.Parallel ? 1 : 0)) * cable.ContactOhm.Value));
+        double togetherV = fullA * ((2 * cable.OneWayOhm(cable.ExtensionLengthM, cable.ExtensionMm2)) + ((cable.ExtensionContacts + 1) * cable.ContactOhm.Value));
+        return new ConductorDuty(
+            StrongSunCurrentRule.Factor * LabelSums.ShortCircuitA(wiring, _stock),
+            fullA * shareOfFull,
+            VoltageV(wiring),
+            cable.LengthM.Value,
+            shareOfFull * (wiring.Strings.Max(StringV) + togetherV));
+    }
+
+    private double VoltageV(Wiring wiring) => wiring.LowestV(name => _stock[name].Panel.MaximumPowerV.Value);
+
+    private static Plan With(Plan plan, ConductorSize run, ConductorSize strings, string why)
+    {
+        Assumption said = new(Cable.SizeName, run.BothNames, why);
+        return plan with
+        {
+            Cable = plan.Cable with
+            {
+                AreaMm2 = Sourced.Derived(run.AreaMm2, why),
+                StringAreaMm2 = plan.Cable.StringAreaMm2.Origin == Origin.Given ? plan.Cable.StringAreaMm2 : Sourced.Derived(strings.AreaMm2, why),
+            },
+            Assumed = [.. plan.Assumed.Select(assumption => assumption.What == Cable.SizeName ? said : assumption)],
+        };
+    }
+
+    private string Why(string input, ConductorDuty duty, ConductorChoice choice)
+    {
+        string over = choice.DropFraction > MaxDrop(_plan) ? $", over the {Figures.Percent(MaxDrop(_plan))} aimed at" : "";
+        return $"Sized by the tool, rules {(_place.Rules == RuleSet.Us ? "us" : "iec")}: for {input} it carries {Figures.Result(choice.Ampacity.CarriesA, "A")}, {Figures.Result(duty.DesignA, "A")} needed; with connectors the drop is {Figures.Percent(choice.DropFraction)} at full power{over}.";
+    }
+}
