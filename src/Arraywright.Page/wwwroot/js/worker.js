@@ -1,5 +1,18 @@
+// A second runtime on its own thread: it computes, so that the page never waits. The same files as the page's, already in the cache.
 import { dotnet } from '../_framework/dotnet.js';
+
 const { getAssemblyExports, getConfig, setModuleImports } = await dotnet.create();
-const exports = await getAssemblyExports(getConfig().mainAssemblyName);
-self.onmessage = e => { const t = performance.now(); const a = exports.Arraywright.Page.Compute.Desk.Answer(e.data); self.postMessage([performance.now() - t, a]); };
-self.postMessage('ready');
+let id = 0;
+setModuleImports('desk', {
+    reply: json => self.postMessage({ id, reply: json }),
+    progress: share => self.postMessage({ id, share }),
+});
+const { Desk } = (await getAssemblyExports(getConfig().mainAssemblyName)).Arraywright.Page.Compute;
+
+self.onmessage = message => {
+    id = message.data.id;
+    const from = performance.now();
+    Desk.Ask(message.data.question);
+    self.postMessage({ id, done: performance.now() - from });
+};
+self.postMessage({ id: -1, ready: true });
