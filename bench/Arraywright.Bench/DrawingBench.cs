@@ -1,5 +1,4 @@
 using System.Globalization;
-using Arraywright.Electrical;
 using Arraywright.Files;
 using Arraywright.Planning;
 using Arraywright.Presentation.Drawing;

@@ -56,6 +56,7 @@ internal static class DesignJson
         LimitedBy.Current => "current",
         LimitedBy.Power => "power",
         LimitedBy.Voltage => "voltage",
+        LimitedBy.AboveWindow => "above_window",
         _ => "off",
     };
 

@@ -41,8 +41,11 @@ public static class ResultJson
             if (search.Exact is { } exact)
             {
                 json.WriteNumber("moments", exact.Moments);
+                json.WriteBoolean("moments_proved", exact.MomentsProved);
                 json.Figure("moments_gap_percent", exact.MomentsGapPercent);
+                json.Figure("likely_gap_percent", exact.LikelyGapPercent);
                 json.WriteNumber("resolved", exact.Resolved);
+                json.WriteNumber("looked_at", exact.LookedAt);
                 json.Figure("disagreement_percent", exact.DisagreementPercent);
             }
 

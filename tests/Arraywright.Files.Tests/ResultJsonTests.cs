@@ -49,6 +49,20 @@ public sealed class ResultJsonTests
     }
 
     [Fact]
+    public void What_is_proved_over_every_step_and_on_the_moments_have_keys_of_their_own()
+    {
+        ExactComparison exact = new() { Moments = 24, MomentsProved = true, MomentsGapPercent = 0, Resolved = 6, DisagreementPercent = 0.1, LikelyGapPercent = 0.2, LookedAt = 7 };
+        PlanResult result = SampleResults.Go with { Search = SampleResults.Go.Search! with { GapPercent = 2.7, Proved = false, Exact = exact } };
+        using JsonDocument document = JsonDocument.Parse(ResultJson.Write(result, 0.25));
+        JsonElement search = document.RootElement.GetProperty("search");
+        Assert.False(search.GetProperty("proved").GetBoolean());
+        Assert.True(search.GetProperty("moments_proved").GetBoolean());
+        Assert.Equal(2.7, search.GetProperty("gap_percent").GetDouble());
+        Assert.Equal(0.2, search.GetProperty("likely_gap_percent").GetDouble());
+        Assert.Equal(7, search.GetProperty("looked_at").GetInt32());
+    }
+
+    [Fact]
     public void Words_and_figures_are_those_of_the_result()
     {
         using JsonDocument document = JsonDocument.Parse(ResultJson.Write(SampleResults.TwoInputs, 0.25));

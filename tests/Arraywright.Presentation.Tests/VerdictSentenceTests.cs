@@ -49,6 +49,40 @@ public sealed class VerdictSentenceTests
         Assert.StartsWith("STOP: connect no wiring of these panels to store-a. Open-circuit", VerdictSentence.Of(none), StringComparison.Ordinal);
     }
 
+    private static ExactComparison Exact { get; } = new()
+    {
+        Moments = 24,
+        MomentsProved = true,
+        MomentsGapPercent = 0,
+        Resolved = 6,
+        DisagreementPercent = 0.1,
+        LikelyGapPercent = 0.12,
+        LookedAt = 0,
+    };
+
+    [Fact]
+    public void What_is_proved_over_every_hour_is_kept_apart_from_what_is_proved_on_moments_and_what_is_likely()
+    {
+        SearchReport search = new("strings", 12, 6, 370, 2.7, Proved: false) { Exact = Exact };
+        Assert.EndsWith(
+            "Proved on 24 weighted moments of the weather: none of them does better than this one. The best 6 were solved again over every hour, and are ranked by that. "
+            + "Over every hour it is proved that none of them does better than this one by more than 2.7 %. Going by those solved, 0.1 % is likely the most.",
+            ProofSentence.Of(search, [SampleResults.Go.Designs[0]]),
+            StringComparison.Ordinal);
+        Assert.EndsWith("None is likely to, going by those solved.", ProofSentence.Of(search with { Exact = Exact with { LikelyGapPercent = 0 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Proved_over_every_hour_needs_no_moments()
+    {
+        SearchReport search = new("strings", 12, 6, 360, 0, Proved: true) { Exact = Exact with { Resolved = 2, LookedAt = 4 } };
+        Assert.EndsWith(
+            "The best 2 were solved again over every hour, and are ranked by that; each of the others too, or until it could no longer catch up. Proved over every hour: none of them does better than this one.",
+            ProofSentence.Of(search, [SampleResults.Go.Designs[0]]),
+            StringComparison.Ordinal);
+        Assert.Contains("It was solved again over every hour. Proved", ProofSentence.Of(search with { Exact = Exact with { Resolved = 1 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_search_called_off_says_so_with_its_gap()
     {

@@ -7,7 +7,7 @@ public sealed class ReportBuilderTests
     [Fact]
     public void The_sections_stand_in_the_order_in_which_one_builds() =>
         Assert.Equal(
-            ["verdict", "given", "wiring", "findings", "earnings", "connecting", "never", "assumed", "cautions", "sources"],
+            ["verdict", "given", "wiring", "findings", "earnings", "parts", "connecting", "never", "assumed", "cautions", "sources"],
             Scene.Report("four panels").Sections.Select(section => section.Id));
 
     [Fact]

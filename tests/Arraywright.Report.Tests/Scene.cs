@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Arraywright.Climate;
 using Arraywright.Files;
 using Arraywright.Files.Tests;
 using Arraywright.Planning;
@@ -45,7 +46,7 @@ internal static class Scene
         PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
             ? Planner.Check(plan, PlannerOptions.Default)
             : Planner.Answer(plan, PlannerOptions.Default, null, CancellationToken.None);
-        return ReportBuilder.Of(ReportSubject.Of(result, YearStudy.BuiltIn(plan), PlannerOptions.Default, "arraywright 9.9.9", null));
+        return ReportBuilder.Of(ReportSubject.Of(result, SyntheticYear.For(plan), PlannerOptions.Default, "arraywright 9.9.9", null, CancellationToken.None));
     }
 
     /// <summary>Every text of a report, in order, once for each place it stands.</summary>

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-using Arraywright.Files;
+using Arraywright.Climate;
 using Arraywright.Planning;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
@@ -23,17 +23,17 @@ internal static class ReportVerb
         PlanOptions options = new PlanOptions().WithPlan(command);
         command.Add(output);
         command.Add(date);
-        options.WithManners(command).WithConditions(command);
+        options.WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
-            Manners manners = options.Manners(parse);
-            (ReportSubject subject, _) = Work.UnderBar(host, manners, (bar, stop) => Subject(plan, options.Planner(parse), parse.GetValue(date), bar, stop));
+            (ReportSubject subject, _) = Work.UnderBar(host, default, (bar, stop) => Subject(plan, options.Planner(parse), parse.GetValue(date), bar, stop));
             if (Save(host, parse.GetRequiredValue(output), ReportBuilder.Of(subject)) is not ExitCode.Done and int refused)
             {
                 return refused;
             }
 
-            return PlanPrinting(host, subject.Result, manners);
+            Work.Print(host, writer => PlanScreen.WriteVerdict(writer, subject.Verdict, subject.Sentence, host.Style(noColor: false)));
+            return ExitCode.For(subject.Verdict);
         }));
         return command;
     }
@@ -75,7 +75,7 @@ internal static class ReportVerb
         PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
             ? Planner.Check(plan, options)
             : Planner.Answer(plan, options, progress, cancellation);
-        return ReportSubject.Of(result, plan.WeatherYear ?? YearStudy.BuiltIn(plan), options, VersionText.Line, date);
+        return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date, cancellation);
     }
 
     private static int Save(Host host, string path, ReportDocument report)
@@ -93,20 +93,6 @@ internal static class ReportVerb
         }
 
         return saved;
-    }
-
-    private static int PlanPrinting(Host host, PlanResult result, Manners manners)
-    {
-        if (manners.Json)
-        {
-            host.Print(ResultJson.Write(result, seconds: null));
-        }
-        else if (!manners.Quiet)
-        {
-            Work.Print(host, writer => new PlanScreen(writer, host.Style(manners.NoColor)).WriteVerdict(result));
-        }
-
-        return ExitCode.For(result.Verdict);
     }
 
     private static bool Ends(string path, string extension) => string.Equals(Path.GetExtension(path), extension, StringComparison.OrdinalIgnoreCase);

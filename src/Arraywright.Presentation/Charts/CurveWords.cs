@@ -10,7 +10,7 @@ namespace Arraywright.Presentation.Charts;
 internal static class CurveWords
 {
     /// <summary>Whether the input takes anything that may be marked.</summary>
-    public static bool IsTaken(CurveResult result) => result.Verdict != Level.Stop && result.Assignment.Operating.LimitedBy != LimitedBy.Off;
+    public static bool IsTaken(CurveResult result) => result.Verdict != Level.Stop && result.Assignment.Operating.PowerW > 0;
 
     /// <summary>Whether the input takes the power of this hill, so that one mark serves both.</summary>
     public static bool IsTakenAt(CurveResult result, CurvePoint hill) =>

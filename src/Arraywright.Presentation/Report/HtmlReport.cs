@@ -15,11 +15,10 @@ public static class HtmlReport
     /// <summary>Writes it.</summary>
     public static string Of(ReportDocument report)
     {
-        StringBuilder text = new();
+        StringBuilder text = new("<!DOCTYPE html>\n");
         XmlWriterSettings settings = new() { OmitXmlDeclaration = true, NewLineChars = "\n", CheckCharacters = true };
         using (XmlWriter page = XmlWriter.Create(text, settings))
         {
-            page.WriteDocType("html", null, null, null);
             page.WriteStartElement("html");
             page.WriteAttributeString("lang", ReportDocument.Language);
             WriteHead(page, report);

@@ -36,7 +36,7 @@ internal static class HtmlStyle
         caption { text-align: left; font-weight: 600; padding: 0.2rem 0; }
         th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.5rem; border-top: 1px solid var(--line); }
         thead .figure { white-space: normal; }
-        thead th { background: var(--pale); } tbody th { font-weight: 600; min-width: 7em; } tbody th.go, tbody th.ask, tbody th.stop { min-width: 0; }
+        thead th { background: var(--pale); } tbody th { font-weight: 600; min-width: 7em; } tbody th.go, tbody th.ask, tbody th.stop, tbody th.figure { min-width: 0; }
         .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
         .note td { border-top: 0; padding-top: 0; font-size: 0.88rem; }
         .steps > li { margin: 1.1rem 0; padding-left: 0.3rem; }

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Energy;
+using Arraywright.Limits;
+using Arraywright.Parts;
 using Arraywright.Parts.Connecting;
 using Arraywright.Planning;
+using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Presentation.Report;
 
@@ -21,6 +24,9 @@ public sealed record ReportSubject
     /// <summary>What meters show at each part of each input's array, in plan order.</summary>
     public required ImmutableArray<ArrayReading?> Readings { get; init; }
 
+    /// <summary>Everything between the panels and the units.</summary>
+    public required PartsList Parts { get; init; }
+
     /// <summary>How it is connected.</summary>
     public required ConnectionOrder Order { get; init; }
 
@@ -29,6 +35,12 @@ public sealed record ReportSubject
 
     /// <summary>The date to print on it; null for none.</summary>
     public required DateOnly? Date { get; init; }
+
+    /// <summary>The worst that is said of the wiring, its labels and its parts.</summary>
+    public Level Verdict => Parts.Verdict;
+
+    /// <summary>The verdict in one sentence: the wiring's own, or what is against the parts where that is worse.</summary>
+    public string Sentence => Verdict > Result.Verdict ? PartsScreen.Sentence(Parts) : VerdictSentence.Of(Result);
 
     /// <summary>The design reported.</summary>
     public Design Design => Result.Designs[0];
@@ -39,8 +51,10 @@ public sealed record ReportSubject
     /// <param name="options">The conditions its operating points are of.</param>
     /// <param name="program">The program and its version.</param>
     /// <param name="date">The date to print on it; null for none.</param>
-    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, string program, DateOnly? date)
+    /// <param name="cancellation">Ends it early.</param>
+    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, string program, DateOnly? date, CancellationToken cancellation)
     {
+        PartsList parts = PartsStudy.Of(result, options, cancellation);
         (Plan plan, Design design) = (result.Plan, result.Designs[0]);
         return new ReportSubject
         {
@@ -48,7 +62,8 @@ public sealed record ReportSubject
             Year = weather is null ? null : YearStudy.Of(plan, design, weather, EnergyOptions.Default),
             Curves = CurveStudy.Of(result, options),
             Readings = ReadingStudy.Of(plan, design, options),
-            Order = ConnectionPlanner.Of(plan, design, result.Verdict, options.Conditions),
+            Parts = parts,
+            Order = ConnectionPlanner.Of(plan, design, parts.Verdict, options.Conditions),
             Program = program,
             Date = date,
         };

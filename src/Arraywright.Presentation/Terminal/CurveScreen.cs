@@ -95,7 +95,7 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
         chart.Write(writer, unit);
     }
 
-    private static bool IsTaken(CurveResult result) => result.Verdict != Level.Stop && result.Assignment.Operating.LimitedBy != LimitedBy.Off;
+    private static bool IsTaken(CurveResult result) => result.Verdict != Level.Stop && result.Assignment.Operating.PowerW > 0;
 
     private void WriteKey(CurveResult result, double maxV)
     {

@@ -64,6 +64,7 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
                 LimitedBy.Current => "current",
                 LimitedBy.Power => "power",
                 LimitedBy.Voltage => "voltage",
+                LimitedBy.AboveWindow => "window",
                 LimitedBy.Off => "off",
                 _ => "",
             };

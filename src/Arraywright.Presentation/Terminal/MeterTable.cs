@@ -43,9 +43,9 @@ public static class MeterTable
         {
             yield return ("Once connected", "–", "do not connect it");
         }
-        else if (point.LimitedBy == LimitedBy.Off)
+        else if (point.LimitedBy is LimitedBy.Off or LimitedBy.AboveWindow)
         {
-            yield return ("Once connected", Figures.Of(0, "A"), "the input does not start");
+            yield return ("Once connected", Figures.Of(0, "A"), HeldBy(point.LimitedBy));
         }
         else
         {
@@ -62,6 +62,7 @@ public static class MeterTable
         LimitedBy.Current => "held by the input's current limit",
         LimitedBy.Power => "held by the input's power limit",
         LimitedBy.Voltage => "held at the end of the input's voltage window",
+        LimitedBy.AboveWindow => "not known: its limit would hold it above its window; counted as nothing",
         _ => "the input does not start",
     };
 

@@ -94,7 +94,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
                     $"{alike.Count()} ×",
                     Named(piece),
                     Figures.Of(piece.NeededA, "A"),
-                    piece.RatingA is { } ratingA ? Figures.Stated(Math.Floor((ratingA * 10) + 1e-9) / 10, "A") : "not known",
+                    Rating(piece),
                     piece.Ohm > 0 ? $"{Figures.Number(alike.Average(one => one.DropV), 3)} V" : "–",
                     piece is { Ohm: > 0, HeatKWh: not null } ? $"{Figures.Number(alike.Sum(one => one.HeatKWh!.Value), 2)} kWh" : "–",
                 ],
@@ -119,20 +119,27 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
         EnergyParts.Heading(writer, "Other ways", style);
         foreach (PartsAlternative other in list.Alternatives)
         {
-            string energy = other.GainKWh is { } kWh
-                ? $"{(kWh < 0 ? "" : "+")}{Figures.Energy(kWh)} a year ({(other.GainPercent < 0 ? "" : "+")}{Figures.Number(other.GainPercent, 2)} %)"
-                : $"{(other.GainPercent < 0 ? "" : "+")}{Figures.Number(other.GainPercent, 2)} % of the watts";
-            string price = other.ExtraPrice is { } extra ? $", {(extra < 0 ? $"{GrowthTable.Money(-extra, list.Plan)} less" : $"{GrowthTable.Money(extra, list.Plan)} more")}" : "";
-            string wirings = string.Join("; ", other.Wirings.Select((wiring, i) => wiring.Length == 0 ? "" : $"{list.Inputs[i].Input}: {wiring}").Where(text => text.Length > 0));
-            TextFlow.Write(writer, "  · ", $"{char.ToUpperInvariant(other.What[0])}{other.What[1..]}: {energy}{price}.{(wirings.Length > 0 ? $" {wirings}." : "")}", style.Width);
+            TextFlow.Write(writer, "  · ", OtherWay(list, other), style.Width);
         }
     }
 
+    /// <summary>Another way and what it costs and brings.</summary>
+    internal static string OtherWay(PartsList list, PartsAlternative other)
+    {
+        string energy = other.GainKWh is { } kWh
+            ? $"{(kWh < 0 ? "" : "+")}{Figures.Energy(kWh)} a year ({(other.GainPercent < 0 ? "" : "+")}{Figures.Number(other.GainPercent, 2)} %)"
+            : $"{(other.GainPercent < 0 ? "" : "+")}{Figures.Number(other.GainPercent, 2)} % of the watts";
+        string price = other.ExtraPrice is { } extra ? $", {(extra < 0 ? $"{GrowthTable.Money(-extra, list.Plan)} less" : $"{GrowthTable.Money(extra, list.Plan)} more")}" : "";
+        string wirings = string.Join("; ", other.Wirings.Select((wiring, i) => wiring.Length == 0 ? "" : $"{list.Inputs[i].Input}: {wiring}").Where(text => text.Length > 0));
+        return $"{char.ToUpperInvariant(other.What[0])}{other.What[1..]}: {energy}{price}.{(wirings.Length > 0 ? $" {wirings}." : "")}";
+    }
+
     /// <summary>Pieces that differ in nothing one buys or reads are one row.</summary>
-    private static string Likeness(Piece piece) =>
+    internal static string Likeness(Piece piece) =>
         string.Join('|', piece.Kind, piece.Ways, piece.Size?.Name, piece.LengthM, piece.NeededA.ToString("F6"), piece.RatingA, piece.Working);
 
-    private static string Named(Piece piece) => piece.Kind switch
+    /// <summary>A piece as one would ask for it, with its length and size.</summary>
+    internal static string Named(Piece piece) => piece.Kind switch
     {
         PieceKind.BranchConnector => $"branch connector, {PieceWords.IntoOne(piece.Ways)}",
         PieceKind.PanelLead => $"panel lead, {piece.Size!.BothNames}",
@@ -140,5 +147,9 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
         _ => PieceWords.Name(piece.Kind),
     };
 
-    private static string Metres(double m) => Figures.Stated(Math.Round(m, 2), "m");
+    /// <summary>What a piece is rated for, never rounded up.</summary>
+    internal static string Rating(Piece piece) => piece.RatingA is { } ratingA ? Figures.Stated(Math.Floor((ratingA * 10) + 1e-9) / 10, "A") : "not known";
+
+    /// <summary>A length.</summary>
+    internal static string Metres(double m) => Figures.Stated(Math.Round(m, 2), "m");
 }

@@ -43,7 +43,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
     public void WriteVerdict(PlanResult result) => WriteVerdict(writer, result.Verdict, VerdictSentence.Of(result), style);
 
     /// <summary>Writes a sentence that begins with the word of its verdict.</summary>
-    internal static void WriteVerdict(TextWriter writer, Level verdict, string sentence, TerminalStyle style)
+    public static void WriteVerdict(TextWriter writer, Level verdict, string sentence, TerminalStyle style)
     {
         string word = VerdictSentence.Word(verdict);
         List<string> lines = TextFlow.Lines(sentence, style.Width);

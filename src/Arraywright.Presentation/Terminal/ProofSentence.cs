@@ -30,7 +30,7 @@ public static class ProofSentence
         string looked = $"There are {Figures.Count(search.Considered)} wirings of {family}, of which {Figures.Count(search.Feasible)} break no hard limit.";
         if (search.Exact is { } exact)
         {
-            return $"{looked} {OnMoments(search.Proved, exact, them, best)}";
+            return $"{looked} {Exactly(search, exact, them, best)}";
         }
 
         return search.Proved
@@ -38,15 +38,22 @@ public static class ProofSentence
             : $"{looked} Not proved to the end: one of {them} might do better than {best}, but by no more than {Figures.Percent(search.GapPercent)}.";
     }
 
-    private static string OnMoments(bool proved, ExactComparison exact, string them, string best)
+    /// <summary>What is proved over every hour, and what on the moments alone.</summary>
+    private static string Exactly(SearchReport search, ExactComparison exact, string them, string best)
     {
-        string searched = proved
+        string resolved = exact.Resolved == 1 ? "It was solved again over every hour" : $"The best {exact.Resolved} were solved again over every hour, and are ranked by that";
+        if (search.Proved)
+        {
+            string others = exact.LookedAt == 0 ? "" : exact.LookedAt == 1 ? "; so was the other one" : "; each of the others too, or until it could no longer catch up";
+            return $"{resolved}{others}. Proved over every hour: none of {them} does better than {best}.";
+        }
+
+        string searched = exact.MomentsProved
             ? $"Proved on {exact.Moments} weighted moments of the weather: none of {them} does better than {best}."
             : $"On {exact.Moments} weighted moments of the weather not proved to the end: one of {them} might do better than {best} by up to {Figures.Percent(exact.MomentsGapPercent)}.";
-        string resolved = exact.Resolved == 1 ? "It was then solved again over every hour." : $"The best {exact.Resolved} were then solved again over every hour, and are ranked by that.";
-        string apart = exact.DisagreementPercent < LeastTold
-            ? ""
-            : $" There the moments flatter or slight a wiring by up to {Figures.Percent(exact.DisagreementPercent)} against another: one left behind might gain as much.";
-        return $"{searched} {resolved}{apart}";
+        string likely = exact.LikelyGapPercent < LeastTold
+            ? "None is likely to, going by those solved."
+            : $"Going by those solved, {Figures.Percent(exact.LikelyGapPercent)} is likely the most.";
+        return $"{searched} {resolved}. Over every hour it is proved that none of {them} does better than {best} by more than {Figures.Percent(search.GapPercent)}. {likely}";
     }
 }

@@ -15,7 +15,7 @@ internal sealed class BlockSetter(Letters letters)
 
     /// <summary>From the pixels a picture is laid out for to points: its text comes out as large as the report's.</summary>
     private const double PointsPerPixel = 0.74;
-    private const double HighestPicturePt = 620;
+    private const double HighestPicturePt = 670;
 
     private readonly Words _words = new(letters);
     private readonly TableSetter _tables = new(letters);

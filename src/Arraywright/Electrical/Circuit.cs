@@ -22,6 +22,7 @@ public sealed class Circuit
 
     private readonly Network _network;
     private readonly HillFinder _hills;
+    private readonly MovingTop _movingTop;
     private readonly Standing _lastOpen;
     private readonly Snapshot _open;
     private readonly Standing _lastLimit;
@@ -32,7 +33,9 @@ public sealed class Circuit
     public Circuit(CircuitTree tree)
     {
         _network = new Network(tree);
-        _hills = new HillFinder(_network);
+        SlopeBounds bounds = new(_network);
+        _hills = new HillFinder(_network, bounds);
+        _movingTop = new MovingTop(_network, bounds, _hills);
         _lastOpen = new Standing(_network);
         _open = new Snapshot(_network.Leaves.Count);
         _lastLimit = new Standing(_network);
@@ -42,6 +45,9 @@ public sealed class Circuit
 
     /// <summary>Terminal voltage with nothing connected, V; 0 in the dark. In parallel, the voltage at which the branches' currents cancel, not the highest branch.</summary>
     public double OpenCircuitV { get; private set; }
+
+    /// <summary>Newton steps on the whole circuit since it was made, each of a cost linear in its groups.</summary>
+    internal long NewtonSteps => _network.Steps;
 
     /// <summary>Gives every group of cells other conditions, without building the circuit again.</summary>
     /// <remarks>Equal groups that the circuit was built with stand for one another: they must stay equal.</remarks>
@@ -131,6 +137,11 @@ public sealed class Circuit
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
         double highV = Math.Min(window.MaxV, OpenCircuitV);
+        if (lowV > window.MaxV || IsOverPowerAtItsTop(window))
+        {
+            return new OperatingPoint(OpenCircuitV, 0, 0, LimitedBy.AboveWindow, unlimited.PowerW, 0);
+        }
+
         (CurvePoint best, LimitedBy heldBy) = unlimited.VoltageV > lowV && unlimited.VoltageV < highV
             ? (unlimited, LimitedBy.None)
             : BestBetween(lowV, atLow, highV, Sought.HighestAndAbove);
@@ -141,7 +152,7 @@ public sealed class Circuit
             return new OperatingPoint(best.VoltageV, best.CurrentA, best.PowerW, heldBy, unlimited.PowerW, firstHillW);
         }
 
-        double clippedV = HighSideV(best, window.MaxW);
+        double clippedV = HighSideV(best.VoltageV, highV, window.MaxW);
         return new OperatingPoint(clippedV, window.MaxW / clippedV, window.MaxW, LimitedBy.Power, unlimited.PowerW, firstHillW);
     }
 
@@ -153,8 +164,8 @@ public sealed class Circuit
             return default;
         }
 
-        _hills.SearchAgain(_open, _topShare * OpenCircuitV, _network.MostCurrentA());
-        CurvePoint top = HighestTop();
+        (double voltageV, double currentA) = _movingTop.Find(_open, _topShare * OpenCircuitV, _network.MostCurrentA());
+        CurvePoint top = new(voltageV, currentA);
         _topShare = top.VoltageV > 0 ? top.VoltageV / OpenCircuitV : UsualTopShare;
         return top;
     }
@@ -192,7 +203,7 @@ public sealed class Circuit
         }
 
         (double lowV, LimitedBy atLow) = LowEnd(window);
-        return Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
+        return lowV > window.MaxV || IsOverPowerAtItsTop(window) ? 0 : Math.Min(BestBetween(lowV, atLow, Math.Min(window.MaxV, OpenCircuitV), Sought.Highest).Point.PowerW, window.MaxW);
     }
 
     private void FindOpenCircuit()
@@ -267,7 +278,10 @@ public sealed class Circuit
 
     private CurvePoint At(double voltageV) => new(voltageV, CurrentAt(voltageV));
 
-    /// <summary>The lowest voltage the input may work at: the window's end, or where the current limit cuts the curve (even above the window: the point stays on the curve).</summary>
+    /// <summary>Whether the array gives too much power even at the upper end of the window: the input would have to move on above it.</summary>
+    private bool IsOverPowerAtItsTop(InputWindow window) => window.MaxV < OpenCircuitV && At(window.MaxV).PowerW > window.MaxW;
+
+    /// <summary>The lowest voltage the input may work at: the window's end, or where the current limit cuts the curve, which may be above the window.</summary>
     private (double VoltageV, LimitedBy By) LowEnd(InputWindow window)
     {
         if (double.IsFinite(window.MaxA) && CurrentAt(window.MinV) > window.MaxA)
@@ -279,20 +293,19 @@ public sealed class Circuit
         return (window.MinV, LimitedBy.Voltage);
     }
 
-    /// <summary>The voltage between a top and open circuit where the power has fallen to a limit.</summary>
-    private double HighSideV(CurvePoint top, double powerW)
+    /// <summary>The voltage above that of a top, up to an end, where the power has fallen to a limit.</summary>
+    private double HighSideV(double topV, double highV, double powerW)
     {
-        (double lowV, double highV) = (top.VoltageV, OpenCircuitV);
-        double v = 0.5 * (lowV + highV);
+        NewtonBracket bracket = new(topV, highV);
+        double v = 0.5 * (bracket.LowV + bracket.HighV);
         for (int step = 0; step < 80; step++)
         {
             _network.SolveAtVoltage(v);
             double excessW = (v * _network.CurrentA) - powerW;
-            (lowV, highV) = excessW > 0 ? (v, highV) : (lowV, v);
+            bracket.Close(v, isLow: excessW > 0);
             double slopeA = _network.CurrentA - (v * _network.SlopeS);
-            double nextV = v - (excessW / slopeA);
-            nextV = nextV > lowV && nextV < highV ? nextV : 0.5 * (lowV + highV);
-            bool settled = Math.Abs(nextV - v) <= 1e-10 * highV;
+            double nextV = bracket.Next(v, v - (excessW / slopeA));
+            bool settled = Math.Abs(nextV - v) <= 1e-10 * bracket.HighV;
             v = nextV;
             if (settled)
             {

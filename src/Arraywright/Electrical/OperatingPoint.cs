@@ -15,6 +15,9 @@ public enum LimitedBy
     /// <summary>An end of the input's voltage window.</summary>
     Voltage,
 
+    /// <summary>Its current or power limit would have to hold the array above the tracking window: what the input does there is not known, and nothing is counted.</summary>
+    AboveWindow,
+
     /// <summary>The input does not run: too dark, or the array's voltage never reaches its window.</summary>
     Off,
 }

@@ -82,4 +82,7 @@ public sealed record EnergyResult
 
     /// <summary>What the minutes within each step take off beyond its mean, kWh: already in the total; 0 when switched off.</summary>
     public required double WithinStepKWh { get; init; }
+
+    /// <summary>What it cost: Newton steps on whole circuits. Counted alike on any machine.</summary>
+    internal long NewtonSteps { get; init; }
 }

@@ -141,7 +141,7 @@ internal sealed class EnergyRun
     {
         _currentH += limited == LimitedBy.Current ? _series.StepH : 0;
         _powerH += limited == LimitedBy.Power ? _series.StepH : 0;
-        _voltageH += limited == LimitedBy.Voltage ? _series.StepH : 0;
+        _voltageH += limited is LimitedBy.Voltage or LimitedBy.AboveWindow ? _series.StepH : 0;
     }
 
     private void Store(int step, LimitedBy heldBy)
@@ -186,6 +186,7 @@ internal sealed class EnergyRun
             Battery = Owner.Report(_owners, total),
             Moments = _moments.ToImmutable(),
             WithinStepKWh = _withinStepWh / 1000,
+            NewtonSteps = _arrays.Sum(array => array?.NewtonSteps ?? 0),
         };
     }
 

@@ -62,6 +62,9 @@ internal sealed class MovingArray
     /// <summary>The first kind of panel in the array, by place in the plan.</summary>
     public int FirstStock => _stocks[0];
 
+    /// <summary>Newton steps on its circuits so far.</summary>
+    public long NewtonSteps => _circuits.Sum(circuit => circuit.NewtonSteps) + _shaded.Sum(alone => alone?.NewtonSteps ?? 0);
+
     /// <summary>Whether a limit would hold the input if the last step were brighter by a factor: amps and watts go with the sun, near enough to decide whether to look.</summary>
     public bool WouldBeHeld(double brighter) => Top.CurrentA * brighter > _window.MaxA || Top.PowerW * brighter > _window.MaxW;
 
@@ -170,11 +173,12 @@ internal sealed class MovingArray
 
         double currentW = Top.CurrentA <= _window.MaxA ? freeW : _circuit.PowerUnderCurrentW(_window.MaxA);
         double powerW = Math.Min(currentW, _window.MaxW);
-        double takenW = inWindow ? powerW : _circuit.PowerTakenW(_window);
+        bool mayRiseAbove = _circuit.OpenCircuitV > _window.MaxV;
+        double takenW = inWindow && !mayRiseAbove ? powerW : _circuit.PowerTakenW(_window);
         levelsW[(int)Stage.CurrentLimit] = currentW;
         levelsW[(int)Stage.PowerLimit] = powerW;
         levelsW[(int)Stage.VoltageWindow] = takenW;
-        return takenW <= 0 ? LimitedBy.Off
+        return takenW <= 0 ? (inWindow ? LimitedBy.AboveWindow : LimitedBy.Off)
             : takenW < powerW ? LimitedBy.Voltage
             : powerW < currentW ? LimitedBy.Power
             : currentW < freeW ? LimitedBy.Current

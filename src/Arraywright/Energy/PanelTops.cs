@@ -61,6 +61,9 @@ internal sealed class PanelTops
     /// <summary>Watts at a panel's summit as last solved; 0 in the dark.</summary>
     public double PowerW(int panel) => _powerW[panel];
 
+    /// <summary>A voltage that the panel's open-circuit voltage does not pass, V.</summary>
+    public double MostOpenV(int panel) => _openV[panel];
+
     /// <summary>Finds every summit.</summary>
     public void Solve()
     {

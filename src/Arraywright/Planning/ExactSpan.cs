@@ -14,22 +14,26 @@ internal sealed class ExactSpan
     /// <summary>Moments where they do not.</summary>
     private const int MomentsOfSeveralSuns = 40;
 
-    private readonly PlanPhysics _physics;
-    private readonly SunSeries _series;
     private readonly WeatherYear _weather;
 
     private ExactSpan(PlanPhysics physics, WeatherYear weather, DaySpan? dates)
     {
-        (_physics, _weather, Dates) = (physics, weather, dates);
-        _series = SunOnPanels.Of(physics.Plan, weather, SunOptions.Of(physics.Plan));
+        (Physics, _weather, Dates) = (physics, weather, dates);
+        Series = SunOnPanels.Of(physics.Plan, weather, SunOptions.Of(physics.Plan));
         bool oneSun = physics.Plan.Panels.All(stock => stock.Mount is null && stock.Shade.Hours.IsEmpty);
         Ranking = new RankingMoments
         {
-            Moments = DistilledMoments.Of(_series, oneSun ? Moments : MomentsOfSeveralSuns, EnergyOptions.Default.SpreadWithinStep),
+            Moments = DistilledMoments.Of(Series, oneSun ? Moments : MomentsOfSeveralSuns, EnergyOptions.Default.SpreadWithinStep),
             Assumptions = [.. Assumed()],
             IsYearEnergy = true,
         };
     }
+
+    /// <summary>The plan's panels and circuits.</summary>
+    public PlanPhysics Physics { get; }
+
+    /// <summary>The sun on every kind of panel, step by step.</summary>
+    public SunSeries Series { get; }
 
     /// <summary>The days its energies are of; null for the whole year.</summary>
     public DaySpan? Dates { get; }
@@ -62,31 +66,32 @@ internal sealed class ExactSpan
         {
             for (int i = 0; i < kWh.Length; i++)
             {
-                kWh[i] = DeliveredKWh(designs[i]);
+                kWh[i] = DeliveredKWh(designs[i], Series);
             }
         }
         else
         {
             // Each run is whole on one thread: the figures do not depend on how many there are.
-            Parallel.For(0, kWh.Length, i => kWh[i] = DeliveredKWh(designs[i]));
+            Parallel.For(0, kWh.Length, i => kWh[i] = DeliveredKWh(designs[i], Series));
         }
 
         return kWh;
     }
 
-    private double DeliveredKWh(ImmutableArray<Wiring?> wirings) =>
-        EnergyRun.DeliveredKWh(_physics, wirings, _series, EnergyOptions.Default);
+    /// <summary>The same of one design over some of the steps.</summary>
+    public double DeliveredKWh(ImmutableArray<Wiring?> wirings, SunSeries steps) =>
+        EnergyRun.DeliveredKWh(Physics, wirings, steps, EnergyOptions.Default);
 
     /// <summary>The same of one design, with the cable of another plan of the same panels.</summary>
     public double DeliveredKWh(Plan plan, ImmutableArray<Wiring?> wirings) =>
-        EnergyRun.DeliveredKWh(new PlanPhysics(plan), wirings, _series, EnergyOptions.Default);
+        EnergyRun.DeliveredKWh(new PlanPhysics(plan), wirings, Series, EnergyOptions.Default);
 
     private static WeatherYear? Within(WeatherYear weather, DaySpan dates) =>
         weather.Steps.Where(step => dates.Has(weather.Middle(step))).ToImmutableArray() is { IsEmpty: false } steps ? weather.With(steps) : null;
 
     private IEnumerable<Assumption> Assumed()
     {
-        Plan plan = _physics.Plan;
+        Plan plan = Physics.Plan;
         yield return new Assumption("sun to rank by", $"{_weather.GlobalKWhPerM2:0} kWh/m² on the flat", $"From {_weather.Source}.");
         if (plan.Goal == Goal.Day && Dates is null)
         {

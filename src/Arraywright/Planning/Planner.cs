@@ -75,11 +75,19 @@ public static class Planner
         SearchProblem beyond = setup.Problem(Level.Ask);
         (SearchOutcome go, SearchOutcome? ask) = Search(within, beyond, progress, cancellation);
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
-        ImmutableArray<Candidate> askBest = ask is null ? [] : [.. ask.Best.Take(go.Best.IsEmpty ? Shown : 1)];
-        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. go.Best.Take(Shown)], roomier is null ? askBest : askBest.Add(roomier));
-        askBest = resolved.Others[..askBest.Length];
+        bool isAsking = go.Best.IsEmpty && ask is not null;
+        ImmutableArray<Candidate> askBest = ask is null || isAsking ? [] : [.. ask.Best.Take(1)];
+        (SearchProblem family, SearchOutcome outcome) = isAsking ? (beyond, ask!) : (within, go);
+        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. outcome.Best.Take(Shown)], roomier is null ? askBest : askBest.Add(roomier));
+        ExactProof? proof = null;
+        if (setting.Exact is { } exact && !resolved.Ranked.IsEmpty)
+        {
+            proof = ExactProof.Of(exact, family, outcome.Report, [.. resolved.Ranked.Select(one => (one, setting.Ranking.Worth(one.ObjectiveW).KWh!.Value))], cancellation);
+            resolved = resolved.With(exact, proof.Better);
+        }
 
-        List<(Candidate Candidate, ImmutableArray<string> ChosenFor)> chosen = [.. resolved.Ranked.Take(Shown).Select(candidate => (candidate, candidate.ChosenFor))];
+        askBest = isAsking ? resolved.Ranked : resolved.Others[..askBest.Length];
+        List<(Candidate Candidate, ImmutableArray<string> ChosenFor)> chosen = isAsking ? [] : [.. resolved.Ranked.Take(Shown).Select(candidate => (candidate, candidate.ChosenFor))];
         double bestGoW = chosen.Count == 0 ? 0 : chosen[0].Candidate.ObjectiveW;
         if (askBest is [{ } best, ..] && best.ObjectiveW > bestGoW * (1 + WorthAsking))
         {
@@ -105,7 +113,7 @@ public static class Planner
         [
             .. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Candidate.Wirings, setting.Ranking.Worth(pick.Candidate.ObjectiveW), index + 1, pick.ChosenFor)),
         ];
-        return setting.Result(designs, go.Best.IsEmpty && ask is not null ? ask.Report : resolved.Report(go.Report));
+        return setting.Result(designs, resolved.Report(outcome.Report, proof));
     }
 
     /// <summary>Searches within everything stated, and, where that leaves something out, within the volts alone: side by side, as neither needs the other.</summary>

@@ -9,11 +9,15 @@ internal sealed class Resolved
     /// <summary>Powers this close, as a share, are the same: well above what the solver leaves.</summary>
     private const double SameW = 1e-9;
 
-    private readonly ExactComparison? _comparison;
-    private readonly double _favour;
+    private readonly RankingWorth _ranking;
 
-    private Resolved(ImmutableArray<Candidate> ranked, ImmutableArray<Candidate> others, ExactComparison? comparison, double favour) =>
-        (Ranked, Others, _comparison, _favour) = (ranked, others, comparison, favour);
+    /// <summary>How much more a wiring is worth over every step than on its moments, at most among those solved; null where there are no steps.</summary>
+    private readonly double? _favour;
+    private readonly double _disagreement;
+    private readonly int _found;
+
+    private Resolved(RankingWorth ranking, ImmutableArray<Candidate> ranked, ImmutableArray<Candidate> others, int found, double? favour, double disagreement) =>
+        (_ranking, Ranked, Others, _found, _favour, _disagreement) = (ranking, ranked, others, found, favour, disagreement);
 
     /// <summary>The candidates to rank, best first, with their exact worth.</summary>
     public ImmutableArray<Candidate> Ranked { get; }
@@ -31,12 +35,12 @@ internal sealed class Resolved
         ImmutableArray<Candidate> all = [.. found, .. others];
         if (exact is null || all.IsEmpty)
         {
-            return new Resolved(found, others, null, 1);
+            return new Resolved(ranking, found, others, found.Length, null, 0);
         }
 
         double[] kWh = exact.DeliveredKWh([.. all.Select(one => one.Wirings)]);
         Candidate[] solved = [.. all.Select((one, index) => one with { ObjectiveW = ranking.ObjectiveOf(kWh[index]) })];
-        ImmutableArray<Candidate> ranked = Search.Ranking.Of([.. solved.Take(found.Length).OrderByDescending(one => one.ObjectiveW)], SearchOptions.Default);
+        ImmutableArray<Candidate> ranked = Ranks(solved.Take(found.Length));
         double most = 1;
         double disagreement = 0;
         if (!found.IsEmpty)
@@ -48,30 +52,56 @@ internal sealed class Resolved
             disagreement = (most / favour[best]) - 1;
         }
 
-        ExactComparison comparison = new(ranking.Ranking.Moments.Length, found.Length, 100 * disagreement, 0);
-        return new Resolved(ranked, [.. solved.Skip(found.Length)], comparison, most);
+        return new Resolved(ranking, ranked, [.. solved.Skip(found.Length)], found.Length, most, disagreement);
     }
 
-    /// <summary>The search's report, its bound and gap in terms of the exact span.</summary>
-    /// <remarks>
-    /// What a wiring brings exactly differs a little from what the moments make of it, and not for all wirings alike. A wiring that the search left behind
-    /// is given the benefit of the most favourable difference seen among those solved again.
-    /// </remarks>
-    public SearchReport Report(SearchReport onMoments)
+    /// <summary>The same with wirings that turned out better ranked among them.</summary>
+    /// <param name="exact">The span.</param>
+    /// <param name="better">Of any worth: they are solved over every step here.</param>
+    public Resolved With(ExactSpan exact, ImmutableArray<Candidate> better)
     {
-        if (_comparison is not { } comparison || Ranked.IsEmpty)
+        if (better.IsEmpty)
+        {
+            return this;
+        }
+
+        double[] kWh = exact.DeliveredKWh([.. better.Select(one => one.Wirings)]);
+        IEnumerable<Candidate> solved = better.Select((one, index) => one with { ObjectiveW = _ranking.ObjectiveOf(kWh[index]) });
+        return new Resolved(_ranking, Ranks([.. Ranked, .. solved]), Others, _found + better.Length, _favour, _disagreement);
+    }
+
+    /// <summary>The search's report in terms of the span: what is proved over every step, and what on the moments.</summary>
+    /// <param name="onMoments">What the search proved on its moments.</param>
+    /// <param name="proof">What is proved over every step; null where there are no steps, or nothing was found.</param>
+    public SearchReport Report(SearchReport onMoments, ExactProof? proof)
+    {
+        if (_favour is not { } favour || proof is null)
         {
             return onMoments;
         }
 
-        double bestW = Ranked[0].ObjectiveW;
-        double boundW = onMoments.BoundW * _favour;
-        boundW = boundW > bestW * (1 + SameW) ? boundW : bestW;
+        double firstW = Ranked[0].ObjectiveW;
+        double boundW = _ranking.ObjectiveOf(proof.BoundKWh);
+        double gap = boundW > firstW * (1 + SameW) ? (boundW / firstW) - 1 : 0;
+        double likely = Math.Max((onMoments.BoundW * favour / firstW) - 1, Ranked.Max(one => one.ObjectiveW / firstW) - 1);
         return onMoments with
         {
-            BoundW = boundW,
-            GapPercent = 100 * ((boundW / bestW) - 1),
-            Exact = comparison with { MomentsGapPercent = onMoments.GapPercent },
+            BoundW = firstW * (1 + gap),
+            GapPercent = 100 * gap,
+            Proved = gap <= SearchOptions.Default.NearTieFraction,
+            Exact = new ExactComparison
+            {
+                Moments = _ranking.Ranking.Moments.Length,
+                MomentsProved = onMoments.Proved,
+                MomentsGapPercent = onMoments.GapPercent,
+                Resolved = _found,
+                DisagreementPercent = 100 * _disagreement,
+                LikelyGapPercent = 100 * Math.Min(gap, likely > SameW ? likely : 0),
+                LookedAt = proof.LookedAt,
+            },
         };
     }
+
+    private static ImmutableArray<Candidate> Ranks(IEnumerable<Candidate> solved) =>
+        Search.Ranking.Of([.. solved.OrderByDescending(one => one.ObjectiveW)], SearchOptions.Default);
 }

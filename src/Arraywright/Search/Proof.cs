@@ -21,7 +21,7 @@ internal sealed class Proof
     private readonly Effort _effort;
 
     /// <summary>Prepares the search.</summary>
-    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
+    public Proof(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort, bool isForAll = false)
     {
         _problem = problem;
         _options = options;
@@ -37,7 +37,7 @@ internal sealed class Proof
         }
 
         _amps = Distinct(input => new PartAmps(_strings[input], catalog.Pile, effort));
-        _shortlist = new Shortlist(options.Show);
+        _shortlist = new Shortlist(options.Show, isForAll);
         _exact = new ExactWorth(problem);
     }
 
@@ -97,8 +97,13 @@ internal sealed class Proof
         return Math.Max(bounds.HighestW, floorW);
     }
 
+    /// <summary>Every wiring that earns anything, highest worth first; null where the budget or the room does not suffice for all.</summary>
+    /// <param name="matters">Whether wirings matter that take so many panels of each kind.</param>
+    public ImmutableArray<Candidate>? All(Func<int[], bool> matters) =>
+        Walk(BoundsOver(FirstCells(), before: null), _effort.Left, matters) <= 0 && _shortlist.Count <= _options.Show ? _shortlist.Ranked() : null;
+
     /// <summary>Walks the sharings-out from the best bound down; returns a bound on all that was not seen, or the best found.</summary>
-    private double Walk(PartBounds bounds, long budget)
+    private double Walk(PartBounds bounds, long budget, Func<int[], bool>? matters = null)
     {
         var tree = new WiringTree(_problem, _catalog, _strings, bounds, _exact, _shortlist, _effort, budget);
         double upToW = double.PositiveInfinity;
@@ -118,7 +123,10 @@ internal sealed class Proof
                     break;
                 }
 
-                tree.Walk(split);
+                if (matters is null || matters(Taken(split)))
+                {
+                    tree.Walk(split);
+                }
             }
 
             if (cut)
@@ -151,6 +159,10 @@ internal sealed class Proof
             tree.Walk(split);
         }
     }
+
+    /// <summary>Panels of each kind that a sharing-out takes.</summary>
+    private int[] Taken(Split split) =>
+        [.. Enumerable.Range(0, _problem.Stocks.Length).Select(kind => split.Parts.Sum(part => _catalog.Pile.CountOf(part, kind)))];
 
     private double LabelPowerW(int part)
     {

@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 namespace Arraywright.Search;
 
 /// <summary>The best wirings met so far with their exact worth.</summary>
-internal sealed class Shortlist(int size)
+/// <param name="size">How many at least are kept.</param>
+/// <param name="isForAll">Whether all are wanted, however little they are worth.</param>
+internal sealed class Shortlist(int size, bool isForAll = false)
 {
     /// <summary>What two objectives must differ by to be told apart, fraction: well above the solver's tolerance.</summary>
     public const double Resolution = 1e-6;
@@ -14,10 +16,13 @@ internal sealed class Shortlist(int size)
     public double BestW { get; private set; }
 
     /// <summary>A wiring must pass this to change the answer, W.</summary>
-    public double FloorW => BestW * (1 + Resolution);
+    public double FloorW => isForAll ? 0 : BestW * (1 + Resolution);
 
     /// <summary>Below this a wiring does not make the list, W.</summary>
     public double LeastW { get; private set; }
+
+    /// <summary>Wirings kept.</summary>
+    public int Count => _byText.Count;
 
     /// <summary>Takes note of a wiring; of one that never starts and earns nothing it does not.</summary>
     /// <param name="key">Tells it from others.</param>

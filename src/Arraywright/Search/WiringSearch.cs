@@ -39,7 +39,7 @@ public static class WiringSearch
     }
 
     /// <summary>Every string of a pile; null when there are too many to prove anything in reasonable time.</summary>
-    private static StringCatalog? Catalog(SearchProblem problem, SearchOptions options, Effort effort)
+    internal static StringCatalog? Catalog(SearchProblem problem, SearchOptions options, Effort effort)
     {
         int[] counts = [.. problem.Stocks.Select(stock => stock.Count)];
         (double parts, bool packs) = Pile.Measure(counts);

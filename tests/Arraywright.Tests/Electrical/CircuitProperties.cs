@@ -116,7 +116,13 @@ public sealed class CircuitProperties
             Assert.InRange(taken.PowerW, 0, window.MaxW * (1 + 1e-9));
             Assert.InRange(taken.FirstHillPowerW, 0, taken.PowerW * (1 + 1e-6));
             Assert.Equal(taken.PowerW, circuit.PowerTakenW(window), 1e-6 * taken.PowerW);
-            for (int i = 0; i <= 200; i++)
+
+            // Where the array gives more than a limit even at the window's upper end, a converter would leave the window to hold it: not counted.
+            double endA = circuit.CurrentAt(window.MaxV);
+            bool leaves = window.MaxV < openV && (endA > window.MaxA || endA * window.MaxV > window.MaxW);
+            Assert.Equal(leaves, taken.LimitedBy == LimitedBy.AboveWindow);
+            Assert.InRange(taken.VoltageV, 0, leaves ? openV : Math.Min(window.MaxV, openV) * (1 + 1e-9));
+            for (int i = 0; i <= 200 && !leaves; i++)
             {
                 double voltageV = window.MinV + ((Math.Min(window.MaxV, openV) - window.MinV) * i / 200);
                 double current = circuit.CurrentAt(voltageV);

@@ -39,8 +39,13 @@ public sealed class EnergyRunProperties
     public void A_tighter_limit_never_gives_more_energy() =>
         Gen.Select(EnergyScene.Any, Gen.Double[0.05, 1], Gen.Int[0, 4]).Sample((scene, share, which) =>
         {
-            // A current limit may lift the voltage above the window's upper end (the point stays on the array's curve), where there may be more power than at that end.
-            DcInput input = which == 1 ? scene.Input with { TrackingMaxV = null } : scene.Input;
+            // Where a limit would lift the input above its window, nothing is counted; a lower window may then end where the power is still within the limit.
+            DcInput input = which switch
+            {
+                1 => scene.Input with { TrackingMaxV = null },
+                2 => scene.Input with { MaxPower = null, MaxCurrent = null, RatedCurrent = null },
+                _ => scene.Input,
+            };
             double freeW = scene.Plan.Panels.Sum(stock => stock.Count * stock.Panel.PowerW.Value);
             double freeA = scene.Plan.Panels.Sum(stock => stock.Count * stock.Panel.ShortCircuitA);
             double freeV = scene.Plan.Panels.Sum(stock => stock.Count * stock.Panel.OpenCircuitV);

@@ -41,7 +41,7 @@ public sealed class WeatherVoltsTests
         Assert.Null(new PlanPhysics(Flat() with { WeatherYear = Year(Step(3, 0, -30)) }).Weather!.Of(new Wiring.Single("shed-120")));
     }
 
-    /// <summary>Phoenix in January, at its clearest hours around 5 °C: a panel's cells are warmer than at the record low that the rule takes, and cooler than its label's 25 °C.</summary>
+    /// <summary>Phoenix: no hour of a usual year is as cold as the record low that the rule takes, and its highest voltage is about the label's: cooler cells, but less light (flat, in winter).</summary>
     [Fact]
     public void Without_a_weather_file_the_made_year_is_looked_through()
     {
@@ -51,7 +51,7 @@ public sealed class WeatherVoltsTests
 
         Assert.False(highest.IsOfFile);
         Assert.Contains("built-in climate", highest.Source);
-        Assert.InRange(highest.VoltageV, 2 * physics.OpenCircuitV("shed-120", Conditions.Standard), 2 * physics.OpenCircuitV("shed-120", new Conditions(1000, physics.Temperatures.ColdestCellC)));
+        Assert.InRange(highest.VoltageV, 0.95 * 2 * physics.OpenCircuitV("shed-120", Conditions.Standard), 2 * physics.OpenCircuitV("shed-120", new Conditions(1000, physics.Temperatures.ColdestCellC)));
         Assert.Equal(2 * physics.OpenCircuitV("shed-120", highest.Conditions), highest.VoltageV, 1e-9);
         Assert.All(SyntheticYear.For(Flat())!.Steps.Where(step => step.GlobalWPerM2 > 300), step =>
             Assert.True(2 * physics.OpenCircuitV("shed-120", new Ambient(step.GlobalWPerM2, step.AirC, step.WindMPerS).On(Flat().Panels[0], Flat().Mount)) <= highest.VoltageV * 1.0001));

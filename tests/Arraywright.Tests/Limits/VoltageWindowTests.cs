@@ -80,6 +80,21 @@ public sealed class VoltageWindowTests
     public void An_input_that_takes_nothing_at_any_extreme_stops() =>
         Assert.Equal(Level.Stop, Track(50, 55, takesW: 0).Says("tracking_window").Level);
 
+    /// <summary>What a converter does above its tracking window, makers tell or do not.</summary>
+    [Fact]
+    public void A_limit_that_would_hold_the_array_above_the_window_is_asked_about()
+    {
+        RuleContext context = Track(12, 45).Circuit(circuit => circuit with
+        {
+            Operating = conditions => conditions.CellC > 25 ? Held(88, 100, LimitedBy.Current) : Held(0, 100, LimitedBy.AboveWindow),
+        });
+        Finding finding = context.Says("tracking_window");
+        Assert.Equal(Level.Ask, finding.Level);
+        Assert.Contains("rise above 45 V", finding.Note, StringComparison.Ordinal);
+        Assert.Contains("rise above 45 V, the top of its working range", MakerLetter.For(context, "2*shed-120", [finding]), StringComparison.Ordinal);
+        Assert.Contains("mpp_voltage: 12..", MakerLetter.WhereTheAnswerGoes(context, [finding]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Resting_above_the_window_but_under_the_highest_voltage_is_said_to_be_harmless()
     {

@@ -91,8 +91,8 @@ public sealed class ConnectionOrderTests
         Assert.Equal(["V", "A", "W"], read.Select(reading => reading.Unit));
         Assert.Equal(read[0].Standard * read[1].Standard, read[2].Standard, 1e-6);
 
-        // 480 W less 12.7² A² × 2 × 8 m × 0.017241 Ω·mm²/m × (1 + 0.00393 × 30) / 4 mm² = 12.4 W.
-        Assert.Equal(467.6, read[2].Standard, 1.5);
+        // 480 W less 12.7² A² × 2 × 8 m × 5.09 mΩ/m (4 mm² of class 5, EN 50618) × (1 + 0.00393 × 30) = 14.7 W.
+        Assert.Equal(465.3, read[2].Standard, 1.5);
         Assert.All(read, reading => Assert.True(reading.Least is null && reading.Most is null));
     }
 

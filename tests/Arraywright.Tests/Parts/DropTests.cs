@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using Arraywright.Climate;
 using Arraywright.Electrical;
 using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Parts;
-using Arraywright.Planning;
 using Arraywright.Testing;
 using CsCheck;
 using static Arraywright.Tests.Parts.PartsScene;
@@ -81,7 +81,7 @@ public sealed class DropTests
     {
         Plan plan = Plan("2*shed | 2*shed", bare => bare with { Goal = Goal.Year, Place = new Place(54.6, -3.1, 200, -14, null) });
         PlanPhysics physics = new(plan);
-        SunSeries series = SunOnPanels.Of(plan, YearStudy.BuiltIn(plan)!, SunOptions.Of(plan));
+        SunSeries series = SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Of(plan));
         double wattHours = 0;
         for (int step = 0; step < series.Count; step++)
         {

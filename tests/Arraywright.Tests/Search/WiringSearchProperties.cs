@@ -124,6 +124,21 @@ public sealed class WiringSearchProperties
         iter: 150,
         threads: 1);
 
+    /// <summary>Also those that no moment starts: what is listed does not hang on windows and limits of power.</summary>
+    [Fact]
+    public void A_small_family_is_listed_to_the_last_wiring() => Gen.Select(Problem(4, 1, 1, WiringFamily.StringsOfBlocks), Problem(2, 2, 2, WiringFamily.Strings), Gen.Bool).Sample(
+        (blocks, inputs, which) =>
+        {
+            SearchProblem problem = which ? blocks : inputs;
+            var alike = new AlikeInputs(problem);
+            string[] all = [.. EveryWiring.Judged(problem).Where(wiring => wiring.Complexity > 0).Select(wiring => alike.Key(wiring.Wirings)).Distinct().Order(StringComparer.Ordinal)];
+            string[] listed = [.. WiringList.All(problem, 2000, _ => true, CancellationToken.None)!.Value.Select(candidate => alike.Key(candidate.Wirings)).Order(StringComparer.Ordinal)];
+            Assert.Equal(all, listed);
+            Assert.True(all.Length < 2 || WiringList.All(problem, all.Length - 1, _ => true, CancellationToken.None) is null);
+        },
+        iter: 100,
+        threads: 1);
+
     private static void AgreesWithEveryWiring(Gen<SearchProblem> problems, int times) => problems.Sample(
         problem =>
         {

@@ -25,7 +25,7 @@ internal static class EarningsSection
         }
 
         Design design = subject.Design;
-        if (!design.Losses.IsEmpty && subject.Result.Verdict != Level.Stop)
+        if (!design.Losses.IsEmpty && subject.Verdict != Level.Stop)
         {
             blocks.Add(new ReportBlock.Table(
                 $"Where the watts go, {MeterTable.At(design.Assignments[0].Conditions)}",

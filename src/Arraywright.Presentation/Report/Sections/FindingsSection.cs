@@ -7,16 +7,14 @@ namespace Arraywright.Presentation.Report.Sections;
 /// <summary>What each rule says, with its working; what is against the wiring comes first.</summary>
 internal static class FindingsSection
 {
-    public static ReportSection Of(PlanResult result)
+    public static ReportSection Of(ReportSubject subject)
     {
+        PlanResult result = subject.Result;
         Design design = result.Designs[0];
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
         foreach (Assignment assignment in design.Assignments.Where(assignment => assignment.Wiring is not null))
         {
-            blocks.Add(new ReportBlock.Table(
-                $"What the rules say of {assignment.Input}",
-                [new("", false, 1), new("what is compared", false, 6), new("figure", true, 2), new("limit", false, 2), new("room", false, 3)],
-                [.. assignment.Findings.OrderByDescending(finding => finding.Level).Select(Row)]));
+            blocks.Add(Table($"What the rules say of {assignment.Input}", assignment.Findings));
         }
 
         if (result.Search is { } search)
@@ -27,6 +25,12 @@ internal static class FindingsSection
 
         return new ReportSection("findings", "Findings, with their working", blocks.ToImmutable());
     }
+
+    /// <summary>Findings as a table, the worst first.</summary>
+    public static ReportBlock.Table Table(string caption, IEnumerable<Finding> findings) => new(
+        caption,
+        [new("", false, 1), new("what is compared", false, 6), new("figure", true, 2), new("limit", false, 2), new("room", false, 3)],
+        [.. findings.OrderByDescending(finding => finding.Level).Select(Row)]);
 
     private static ReportRow Row(Finding finding) => new(
         [FindingsTable.Word(finding), finding.Title, FindingsTable.Value(finding), FindingsTable.Limit(finding), FindingsTable.Margin(finding)],

@@ -23,7 +23,8 @@ internal static class SourcesSection
             yield return $"Weather: {year.WeatherSource}.";
         }
 
-        foreach (string source in subject.Design.Assignments.SelectMany(assignment => assignment.Findings).Select(finding => finding.Source).Distinct(StringComparer.Ordinal))
+        IEnumerable<string> findings = subject.Design.Assignments.SelectMany(assignment => assignment.Findings).Select(finding => finding.Source);
+        foreach (string source in findings.Concat(subject.Parts.Pieces.Select(piece => piece.Source)).Distinct(StringComparer.Ordinal))
         {
             yield return $"{char.ToUpperInvariant(source[0])}{source[1..]}.";
         }

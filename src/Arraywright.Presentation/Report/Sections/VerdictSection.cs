@@ -11,7 +11,12 @@ internal static class VerdictSection
     {
         PlanResult result = subject.Result;
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
-        blocks.Add(new ReportBlock.Verdict(result.Verdict, VerdictSentence.Of(result)));
+        blocks.Add(new ReportBlock.Verdict(subject.Verdict, subject.Sentence));
+        if (subject.Verdict > result.Verdict)
+        {
+            blocks.Add(new ReportBlock.Paragraph("The wiring by itself keeps its rules; what is between the panels and the unit does not yet."));
+        }
+
         blocks.Add(new ReportBlock.Table("In short", [new("", false, 2), new("", false, 5)], [.. Rows(subject)]));
         blocks.Add(new ReportBlock.Paragraph("This report helps to plan. It does not replace the manuals, the local code, or a licensed electrician where one is required."));
         return new ReportSection("verdict", "Verdict", blocks.ToImmutable());

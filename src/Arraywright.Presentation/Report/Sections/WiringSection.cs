@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Limits;
+using Arraywright.Planning;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Drawing;
 using Arraywright.Presentation.Terminal;
@@ -29,29 +30,30 @@ internal static class WiringSection
                 continue;
             }
 
-            string join = subject.Result.Verdict == Level.Stop ? "Not to be connected." : WiringWords.HowToJoin(wiring);
+            string join = subject.Verdict == Level.Stop ? "Not to be connected." : WiringWords.HowToJoin(wiring);
             blocks.Add(new ReportBlock.Paragraph($"{WiringWords.Describe(wiring)} {join}"));
-            blocks.Add(MeterRows.Of(assignment, subject.Result.Verdict));
+            blocks.Add(MeterRows.Of(assignment, subject.Verdict));
             if (subject.Curves.FirstOrDefault(curve => curve.Input.Name == assignment.Input) is { } curve)
             {
                 blocks.Add(new ReportBlock.Picture(ReportPicture.Of($"Amps and watts over volts at {assignment.Input}", CurvePlot.Of(curve))));
             }
         }
 
-        return new ReportSection("wiring", subject.Result.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
+        return new ReportSection("wiring", subject.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
     }
 
+    /// <summary>Each input is drawn by itself, so that none comes out too small; panels and plugs are numbered through all of them.</summary>
     private static void AddDrawings(ImmutableArray<ReportBlock>.Builder blocks, ReportSubject subject)
     {
-        DrawingSheet narrow = DrawingSheet.Of(subject.Result.Plan, subject.Design, subject.Readings, []);
-        if (narrow.Hookups.IsEmpty)
+        DrawingSheet all = DrawingSheet.Of(subject.Parts, subject.Readings);
+        foreach ((Hookup hookup, ArrayReading? reading) in all.Hookups.Zip(all.Readings))
         {
-            return;
+            string at = all.Hookups.Length > 1 ? $" at {hookup.Assignment.Input}" : "";
+            DrawingSheet narrow = all with { Hookups = [hookup], Readings = [reading] };
+            DrawingSheet wide = narrow with { WidthPx = DrawingSheet.PagePx };
+            blocks.Add(new ReportBlock.Picture(Shown($"How the panels are plugged together{at}", narrow.Arrangement(), wide.Arrangement)));
+            blocks.Add(new ReportBlock.Picture(Shown($"Wiring diagram{at}", narrow.Diagram(), wide.Diagram)));
         }
-
-        DrawingSheet wide = narrow with { WidthPx = DrawingSheet.PagePx };
-        blocks.Add(new ReportBlock.Picture(Shown("How the panels are plugged together", narrow.Arrangement(), wide.Arrangement)));
-        blocks.Add(new ReportBlock.Picture(Shown("Wiring diagram", narrow.Diagram(), wide.Diagram)));
     }
 
     /// <summary>A small array is drawn for a telephone only: it serves on a page too.</summary>

@@ -14,6 +14,9 @@ internal sealed class HillFinder
     /// <summary>Newton's step, as a share of the voltage, that ends the climb: the error left is its square.</summary>
     private const double LastStep = 1e-6;
 
+    /// <summary>More than halving the widest bracket takes, with a Newton step between.</summary>
+    private const int MostSteps = 100;
+
     /// <summary>Which tops must not be missed.</summary>
     public enum Sought
     {
@@ -32,16 +35,12 @@ internal sealed class HillFinder
     private readonly List<Snapshot> _pool = [];
     private readonly Stack<(Snapshot Left, Snapshot Right)> _open = new();
     private readonly Snapshot _trial;
-    private readonly Standing _lastTop;
-    private readonly Standing _lastLow;
 
-    public HillFinder(Network network)
+    public HillFinder(Network network, SlopeBounds bounds)
     {
         _network = network;
-        _bounds = new SlopeBounds(network);
+        _bounds = bounds;
         _trial = new Snapshot(network.Leaves.Count);
-        _lastTop = new Standing(network);
-        _lastLow = new Standing(network);
     }
 
     /// <summary>The tops found by the last call, by rising voltage.</summary>
@@ -73,27 +72,7 @@ internal sealed class HillFinder
             _open.Push((low, high));
         }
 
-        Settle(sought, bestW, bestV, narrow, used);
-    }
-
-    /// <summary>Finds the highest top below a point at or above open circuit, from where it was found the last time.</summary>
-    /// <param name="open">That point, solved.</param>
-    /// <param name="guessV">Where the top may be, V, between 0 and that point.</param>
-    /// <param name="mostA">No current of the array is above this, A: what lies below guessed power over this current cannot be the top.</param>
-    public void SearchAgain(Snapshot open, double guessV, double mostA)
-    {
-        Tops.Clear();
-        _open.Clear();
-        int used = 0;
-        _lastTop.Recall();
-        Snapshot guess = At(guessV, ref used);
-        double lowV = Math.Clamp(guess.PowerW / mostA * (1 - 1e-9), 0, guessV * (1 - 1e-3));
-        _lastLow.Recall();
-        Snapshot low = At(lowV, ref used);
-        _lastLow.Keep();
-        _open.Push((low, guess));
-        _open.Push((guess, open));
-        Settle(Sought.Highest, Math.Max(low.PowerW, guess.PowerW), double.PositiveInfinity, open.VoltageV * Resolution, used);
+        Settle(sought, bestW, bestV, narrow, used, double.NaN);
     }
 
     /// <summary>Finds the highest top between two solved points, where it is above the power of the lower one.</summary>
@@ -102,10 +81,25 @@ internal sealed class HillFinder
         Tops.Clear();
         _open.Clear();
         _open.Push((low, high));
-        Settle(Sought.Highest, low.PowerW, double.PositiveInfinity, high.VoltageV * Resolution, 0);
+        Settle(Sought.Highest, low.PowerW, double.PositiveInfinity, high.VoltageV * Resolution, 0, double.NaN);
     }
 
-    private void Settle(Sought sought, double bestW, double bestV, double narrow, int used)
+    /// <summary>Finds the highest top beside a known one between two solved points, where it is above a power.</summary>
+    /// <param name="low">The lower point.</param>
+    /// <param name="middle">A point on the way, solved too.</param>
+    /// <param name="high">The upper point.</param>
+    /// <param name="knownV">The known top, V.</param>
+    /// <param name="worthW">The power, W.</param>
+    public void SearchBeside(Snapshot low, Snapshot middle, Snapshot high, double knownV, double worthW)
+    {
+        Tops.Clear();
+        _open.Clear();
+        _open.Push((low, middle));
+        _open.Push((middle, high));
+        Settle(Sought.Highest, worthW, double.PositiveInfinity, high.VoltageV * Resolution, 0, knownV);
+    }
+
+    private void Settle(Sought sought, double bestW, double bestV, double narrow, int used, double knownV)
     {
         while (_open.TryPop(out (Snapshot Left, Snapshot Right) interval))
         {
@@ -117,7 +111,7 @@ internal sealed class HillFinder
             }
 
             Turn turn = TurnWithin(left, right, bounds, narrow);
-            if (turn == Turn.Top)
+            if (turn == Turn.Top && !(knownV > left.VoltageV && knownV < right.VoltageV))
             {
                 double topW = Climb(left, right);
                 if (topW >= bestW)
@@ -173,11 +167,18 @@ internal sealed class HillFinder
         Unsettled,
     }
 
+    /// <summary>Whether P is concave between two points, so that it has one top there at the most.</summary>
+    public static bool IsConcave(Snapshot left, Snapshot right, SlopeBounds.Range bounds) => CurvatureHigh(left, right, bounds) < 0;
+
+    /// <summary>P″ = −2s + V·k is nowhere higher in the interval.</summary>
+    private static double CurvatureHigh(Snapshot left, Snapshot right, SlopeBounds.Range bounds) =>
+        (-2 * bounds.SlopeLow) + (bounds.CurvatureHigh * (bounds.CurvatureHigh > 0 ? right : left).VoltageV);
+
     /// <summary>What is proved of the maxima of P inside the interval, from the signs at its ends and the bounds of P′ and P″ over it.</summary>
     private static Turn TurnWithin(Snapshot left, Snapshot right, SlopeBounds.Range bounds, double narrowV)
     {
         double widthV = right.VoltageV - left.VoltageV;
-        double curvatureHigh = (-2 * bounds.SlopeLow) + (bounds.CurvatureHigh * (bounds.CurvatureHigh > 0 ? right : left).VoltageV);
+        double curvatureHigh = CurvatureHigh(left, right, bounds);
         double curvatureLow = (-2 * bounds.SlopeHigh) + (bounds.CurvatureLow * (bounds.CurvatureLow < 0 ? right : left).VoltageV);
         bool turns = left.PowerSlopeA > 0 && right.PowerSlopeA <= 0;
         if (curvatureHigh < 0 || widthV < narrowV)
@@ -212,49 +213,35 @@ internal sealed class HillFinder
     /// <summary>Newton's method on dP/dV = 0 inside a bracket that shrinks. Returns the power of the top.</summary>
     private double Climb(Snapshot left, Snapshot right)
     {
-        (double lowV, double highV) = (left.VoltageV, right.VoltageV);
-        double lowSlopeA = left.PowerSlopeA;
-        double highSlopeA = right.PowerSlopeA;
-        Snapshot nearest = lowSlopeA < -highSlopeA ? left : right;
-        double v = NewtonV(nearest, lowV, highV);
+        NewtonBracket bracket = new(left.VoltageV, right.VoltageV);
+        Snapshot nearest = left.PowerSlopeA < -right.PowerSlopeA ? left : right;
+        double v = bracket.Next(nearest.VoltageV, NewtonV(nearest));
         double nextV = v;
         nearest.GiveBack(_network);
-        for (int step = 0; step < 60; step++)
+        for (int step = 0; step < MostSteps; step++)
         {
+            v = nextV;
             _network.SolveAtVoltage(v);
             _trial.Take(_network);
-            double slopeA = _trial.PowerSlopeA;
-            if (slopeA > 0)
-            {
-                lowV = v;
-            }
-            else
-            {
-                highV = v;
-            }
-
-            nextV = NewtonV(_trial, lowV, highV);
-            if (Math.Abs(nextV - v) <= LastStep * highV)
+            bracket.Close(v, isLow: _trial.PowerSlopeA > 0);
+            nextV = bracket.Next(v, NewtonV(_trial));
+            if (Math.Abs(nextV - v) <= LastStep * bracket.HighV)
             {
                 break;
             }
-
-            v = nextV;
         }
 
         // From the last solved point to the top along its tangent: both errors are squares of the last step.
         double topV = nextV;
         double topA = _network.CurrentA - (_network.SlopeS * (topV - v));
         Tops.Add((topV, topA));
-        _lastTop.Keep();
         return topV * topA;
     }
 
-    /// <summary>Newton's step on dP/dV = 0 from a solved point; the middle of the bracket where the step leaves it.</summary>
-    private double NewtonV(Snapshot point, double lowV, double highV)
+    /// <summary>Newton's step on dP/dV = 0 from a solved point.</summary>
+    private double NewtonV(Snapshot point)
     {
         (double slopeS, double curvature) = _bounds.At(point);
-        double v = point.VoltageV - (point.PowerSlopeA / ((-2 * slopeS) + (point.VoltageV * curvature)));
-        return v > lowV && v < highV ? v : 0.5 * (lowV + highV);
+        return point.VoltageV - (point.PowerSlopeA / ((-2 * slopeS) + (point.VoltageV * curvature)));
     }
 }

@@ -236,25 +236,20 @@ internal sealed class LeafBank
             double wantedX = x + ((wantedV - oldV) / VoltPerJunctionVolt[i]);
             if (wantedX > x)
             {
-                JunctionV[i] = Shortened(wantedX, x, IdealityV[i], Critical(IdealityV[i], _saturationA[i]));
+                // The bend is a logarithm away: asked for only where the step is long.
+                double idealityV = IdealityV[i];
+                bool isLong = wantedX - x > 2 * idealityV && wantedX > Critical(idealityV, _saturationA[i]);
+                JunctionV[i] = isLong ? Shortened(wantedX, x, idealityV) : wantedX;
                 continue;
             }
 
-            double forwardV = Shortened(-wantedV, -oldV, BypassIdealityV[i], BypassCriticalV[i]);
-            JunctionV[i] = forwardV == -wantedV ? wantedX : x + ((-forwardV - oldV) / VoltPerJunctionVolt[i]);
+            bool isFarForward = oldV - wantedV > 2 * BypassIdealityV[i] && -wantedV > BypassCriticalV[i];
+            JunctionV[i] = isFarForward ? x + ((-Shortened(-wantedV, -oldV, BypassIdealityV[i]) - oldV) / VoltPerJunctionVolt[i]) : wantedX;
         }
     }
 
-    /// <summary>A step along a diode's forward voltage, shortened where the exponential would run away.</summary>
-    private static double Shortened(double newV, double oldV, double idealityV, double criticalV)
-    {
-        if (newV <= criticalV || newV - oldV <= 2 * idealityV)
-        {
-            return newV;
-        }
-
-        return oldV > 0
-            ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
-            : idealityV * Math.Log(newV / idealityV);
-    }
+    /// <summary>A step along a diode's forward voltage, shortened as its exponential would run away.</summary>
+    private static double Shortened(double newV, double oldV, double idealityV) => oldV > 0
+        ? oldV + (idealityV * Math.Log(1 + ((newV - oldV) / idealityV)))
+        : idealityV * Math.Log(newV / idealityV);
 }

@@ -12,6 +12,9 @@ internal sealed class Network
     /// <summary>Steps under this share of the ideality voltage of the diode that conducts end the iteration: the error left is its square.</summary>
     private const double SmallStep = 1e-5;
 
+    /// <summary>The same for a rough solution, to be bounded by or to go on from.</summary>
+    private const double RoughStep = 1e-2;
+
     private const int MaxSteps = 200;
 
     /// <summary>A start that has not led to the solution by this step was a bad one.</summary>
@@ -51,6 +54,12 @@ internal sealed class Network
 
     /// <summary>−dI/dV at the terminals of the last solution, S.</summary>
     public double SlopeS { get; private set; }
+
+    /// <summary>The last step of the last solution, in ideality voltages of the diode that conducts: slopes and curvatures are from before it.</summary>
+    public double LastStep { get; private set; }
+
+    /// <summary>Steps taken since the network was made: what a solution costs, counted alike on any machine.</summary>
+    public long Steps { get; private set; }
 
     /// <summary>No terminal current at or above 0 V is higher, A: in series the strongest group's light current, in parallel the sum.</summary>
     public double MostCurrentA()
@@ -99,7 +108,10 @@ internal sealed class Network
 
     /// <summary>Solves for a given terminal voltage, from where the network stands.</summary>
     /// <exception cref="ArithmeticException">No convergence: a defect of the solver, not of the plan.</exception>
-    public void SolveAtVoltage(double voltageV) => Solve(Terminal.Voltage, voltageV);
+    public void SolveAtVoltage(double voltageV) => Solve(Terminal.Voltage, voltageV, SmallStep);
+
+    /// <summary>As <see cref="SolveAtVoltage"/>, to about 1e-4 ideality voltages: <see cref="LastStep"/> bounds the error.</summary>
+    public void SolveRoughlyAtVoltage(double voltageV) => Solve(Terminal.Voltage, voltageV, RoughStep);
 
     /// <summary>As <see cref="SolveAtVoltage"/>, for evenly spaced voltages in turn: each group's next junction voltage is guessed by the parabola through its last three.</summary>
     public void FollowToVoltage(double voltageV, bool isFirst)
@@ -119,7 +131,7 @@ internal sealed class Network
     }
 
     /// <summary>Solves for a given terminal current.</summary>
-    public void SolveAtCurrent(double currentA) => Solve(Terminal.Current, currentA);
+    public void SolveAtCurrent(double currentA) => Solve(Terminal.Current, currentA, SmallStep);
 
     private enum Terminal
     {
@@ -127,10 +139,11 @@ internal sealed class Network
         Current,
     }
 
-    private void Solve(Terminal terminal, double target)
+    private void Solve(Terminal terminal, double target, double smallStep)
     {
         for (int step = 0; step < MaxSteps; step++)
         {
+            Steps++;
             Leaves.Evaluate();
             Fold();
             int root = _lineV.Length - 1;
@@ -138,7 +151,8 @@ internal sealed class Network
                 ? (target, (_lineV[root] - target) / _lineOhm[root])
                 : (_lineV[root] - (_lineOhm[root] * target), target);
             SlopeS = 1 / _lineOhm[root];
-            if (Unfold() < SmallStep)
+            LastStep = Unfold();
+            if (LastStep < smallStep)
             {
                 return;
             }

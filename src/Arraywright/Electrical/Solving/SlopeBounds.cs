@@ -8,8 +8,11 @@ namespace Arraywright.Electrical.Solving;
 /// </remarks>
 internal sealed class SlopeBounds
 {
-    /// <summary>Widens the bounds: the slopes of a solved point are those of the last Newton step, 1e-5 ideality voltages away.</summary>
-    private const double Slack = 1e-4;
+    /// <summary>Least widening of the bounds: the slopes of a solved point are from before its last Newton step, mostly under 1e-5 ideality voltages away.</summary>
+    private const double LeastSlack = 1e-4;
+
+    /// <summary>Widening over the last Newton step: a group's bypass diode bends up to so many times as sharply as its cells, by which the step is measured.</summary>
+    private const double SlackPerStep = 30;
 
     private readonly Network _network;
     private readonly Range[] _ranges;
@@ -81,10 +84,11 @@ internal sealed class SlopeBounds
     public Range Between(Snapshot left, Snapshot right)
     {
         Layout layout = _network.Layout;
+        double slack = Math.Max(LeastSlack, SlackPerStep * Math.Max(left.LastStep, right.LastStep));
         Array.Clear(_ranges);
         for (int leaf = 0; leaf < _network.Leaves.Count; leaf++)
         {
-            Add(layout.LeafParent[leaf], OfLeaf(leaf, left, right), layout.LeafCount[leaf]);
+            Add(layout.LeafParent[leaf], OfLeaf(leaf, left, right, slack), layout.LeafCount[leaf]);
         }
 
         int last = _ranges.Length - 1;
@@ -97,11 +101,11 @@ internal sealed class SlopeBounds
         return Finished(_ranges[last], layout.IsSeries[last], layout.Ohm[last]);
     }
 
-    private Range OfLeaf(int leaf, Snapshot left, Snapshot right)
+    private Range OfLeaf(int leaf, Snapshot left, Snapshot right, double slack)
     {
         double perAb = _network.Leaves.PerBypassV[leaf];
-        const double less = 1 - Slack;
-        const double more = 1 + Slack;
+        double less = 1 - slack;
+        double more = 1 + slack;
         return new Range(
             (left.CellSlopeS[leaf] + right.BypassSlopeS[leaf]) * less,
             (right.CellSlopeS[leaf] + left.BypassSlopeS[leaf]) * more,

@@ -9,6 +9,9 @@ internal sealed class Snapshot(int leaves)
 
     public double SlopeS { get; private set; }
 
+    /// <summary>How far, in ideality voltages, the slopes may be off: see <see cref="Network.LastStep"/>.</summary>
+    public double LastStep { get; private set; }
+
     public double PowerW => VoltageV * CurrentA;
 
     /// <summary>dP/dV, A.</summary>
@@ -30,6 +33,7 @@ internal sealed class Snapshot(int leaves)
         VoltageV = network.VoltageV;
         CurrentA = network.CurrentA;
         SlopeS = network.SlopeS;
+        LastStep = network.LastStep;
         bank.JunctionV.AsSpan(0, leaves).CopyTo(JunctionV);
         bank.VoltPerJunctionVolt.AsSpan(0, leaves).CopyTo(Stretch);
         bank.CellSlopeS.AsSpan(0, leaves).CopyTo(CellSlopeS);

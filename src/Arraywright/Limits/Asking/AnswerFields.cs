@@ -26,6 +26,11 @@ internal static class AnswerFields
             lines.Append(Limit("    ", "max_power", Figure(context.Input.MaxPower, "W"), "what the input takes at most"));
         }
 
+        if (asked.Any(finding => finding.Rule == "tracking_window"))
+        {
+            lines.Append($"    mpp_voltage: {Figures.Plain(context.Input.TrackingMinV ?? 0)}.. ... V         # up to where it works, if they name more\n");
+        }
+
         return lines.Length == 0 ? "" : $"inputs:\n  - name: {context.Input.Name}\n{lines}";
     }
 

@@ -16,6 +16,11 @@ internal static class InputQuestions
             questions.AddRange(OfCurrent(context));
         }
 
+        if (asked.Any(finding => finding.Rule == "tracking_window"))
+        {
+            questions.Add(OfWindow(context));
+        }
+
         questions.AddRange(asked.Where(finding => finding.Rule == "power_limit").Select(finding => OfPower(context, finding)));
         questions.AddRange(asked.Where(finding => finding.Rule == "unit_power").Select(finding => OfUnitPower(context, finding)));
         return questions;
@@ -53,6 +58,12 @@ internal static class InputQuestions
         { } offered => $"We understand that the connected array may have a short-circuit current of {Figures.Label(offered.Limit.Allowed, "A")} at most. Is that right? And what current does the input draw at most by itself?",
         null => "We find no current stated for this input. What current does it draw at most by itself, and what is the highest short-circuit current that the connected array may have?",
     };
+
+    private static string OfWindow(RuleContext context)
+    {
+        string top = Figures.Label(context.Input.TrackingMaxV ?? context.Input.MaxVoltageV, "V");
+        return $"In strong sun, to hold down its current or power, the input would let the voltage of this array rise above {top}, the top of its working range as we read it. Does it work on up there, with how many watts, or does it wait until the voltage falls?";
+    }
 
     private static string OfPower(RuleContext context, Finding finding)
     {

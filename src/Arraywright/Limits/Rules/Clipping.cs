@@ -15,6 +15,7 @@ internal static class Clipping
     public static string Cut(OperatingPoint point) => point.LimitedBy switch
     {
         LimitedBy.None => "At standard conditions the circuit stays just under it: nothing is cut.",
+        LimitedBy.AboveWindow => "At standard conditions it would hold the array above the tracking window: what the input takes there is not known.",
         LimitedBy.Off => "At standard conditions the input does not run.",
         _ => $"{Figures.Result(point.UnlimitedPowerW - point.PowerW, "W")} of {Figures.Result(point.UnlimitedPowerW, "W")} are cut at standard conditions, by the {Named(point.LimitedBy)}.",
     };

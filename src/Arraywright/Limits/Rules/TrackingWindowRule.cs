@@ -7,7 +7,7 @@ internal sealed class TrackingWindowRule : IRule
 {
     public RuleCard Card { get; } = new(
         "tracking_window",
-        "Voltage at maximum power when hot, when dim and when cold against the tracking window; stops only when the input takes nothing in any of them",
+        "Voltage at maximum power when hot, when dim and when cold against the tracking window; asks when a limit would hold the array above it, stops only when the input takes nothing in any of them",
         "practice; IEC 61853-1 for the dim point; the input's stated window",
         Level.Stop);
 
@@ -29,17 +29,19 @@ internal sealed class TrackingWindowRule : IRule
         ];
         Extreme worst = extremes.MinBy(extreme => extreme.MarginPercent)!;
         OperatingPoint[] points = [.. extremes.Select(extreme => extreme.Conditions).Distinct().Select(context.Physics.Operating)];
-        bool nothing = points.All(point => !(point.PowerW > 0));
+        bool isAbove = points.Any(point => point.LimitedBy == LimitedBy.AboveWindow);
+        bool nothing = !isAbove && points.All(point => !(point.PowerW > 0));
         yield return new Finding(
             Card.Name,
             "Voltage at maximum power against the tracking window",
-            nothing ? Level.Stop : Level.Go,
+            nothing ? Level.Stop : isAbove ? Level.Ask : Level.Go,
             worst.VoltageV,
             worst.LimitV,
             "V",
             $"{string.Join(", ", extremes.Select(e => $"{e.When} {Figures.Result(e.VoltageV, e.LimitV, "V")}").Distinct())}; window {Window(context)}",
             "circuit model; the input's stated window",
             nothing ? "It takes nothing when hot, dim or cold: the array's voltage does not fit this input."
+            : isAbove ? $"To hold its current or power limit the input would let the array rise above {Figures.Label(context.Input.TrackingMaxV ?? context.Input.MaxVoltageV, "V")}. Whether it works on there is not stated: nothing is counted of it."
             : worst.MarginPercent < 0 ? Outside(context, worst)
             : AboveWindowAtRest(context))
         {
