@@ -53,11 +53,16 @@ public sealed class PlanDraft
     /// <summary>Writes a text at a path, making the groups on the way; nothing written takes the key out, and groups left empty with it.</summary>
     public void Set(string path, string? text) => Set(_root, path.Split('/'), 0, RootKeys.Section, string.IsNullOrWhiteSpace(text) ? null : text.Trim());
 
-    /// <summary>Adds an empty item to the list at a path.</summary>
+    /// <summary>Adds an empty item to a list at the top, such as "panels".</summary>
     /// <returns>Its index.</returns>
     public int AddItem(string path)
     {
-        DraftList list = (DraftList?)Find(path) ?? MakeList(path);
+        if (Find(path) is not DraftList list)
+        {
+            list = new DraftList();
+            Put(_root, RootKeys.Section, path, list);
+        }
+
         list.Items.Add(new DraftGroup());
         return list.Items.Count - 1;
     }
@@ -96,8 +101,13 @@ public sealed class PlanDraft
         string step = steps[at];
         if (node is DraftList list)
         {
-            if (int.TryParse(step, out int index) && index < list.Items.Count)
+            if (int.TryParse(step, out int index) && index < list.Items.Count && at < steps.Length - 1)
             {
+                if (list.Items[index] is DraftText)
+                {
+                    list.Items[index] = new DraftGroup();
+                }
+
                 Set(list.Items[index], steps, at + 1, section, text);
             }
 
@@ -168,23 +178,6 @@ public sealed class PlanDraft
         return node;
     }
 
-    private DraftList MakeList(string path)
-    {
-        string[] steps = path.Split('/');
-        DraftGroup group = _root;
-        PlanSection? section = RootKeys.Section;
-        DraftNode node = _root;
-        for (int i = 0; i < steps.Length - 1; i++)
-        {
-            node = node is DraftList list ? list.Items[int.Parse(steps[i])] : ((DraftGroup)node).Find(steps[i])!;
-            section = DraftShape.IsIndex(steps[i]) ? section : DraftShape.Below(section?.Find(steps[i]));
-            group = node as DraftGroup ?? group;
-        }
-
-        DraftList made = new();
-        Put(group, section, steps[^1], made);
-        return made;
-    }
 
     private static DraftGroup Group(YamlMapping mapping, PlanSection? section)
     {

@@ -58,7 +58,7 @@ internal static class Answers
             case QuestionKind.Ask:
                 return AskSheet.Of(Planner.Ask(plan, options, progress, CancellationToken.None));
             case QuestionKind.Report:
-                return ReportSheet.Of(ReportSubject.Of(Result(plan, options, progress), Weather(plan), options, ReportSheet.Program, question.Date));
+                return ReportSheet.Of(ReportSubject.Of(Result(plan, options, progress), Weather(plan), options, ReportSheet.Program, question.Date, CancellationToken.None));
         }
 
         if (Weather(plan) is not { } weather)
@@ -81,7 +81,7 @@ internal static class Answers
     private static PlanResult Result(Plan plan, PlannerOptions options, IProgress<double> progress) =>
         plan.Inputs.Any(input => input.StatedWiring is not null) ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
 
-    private static WeatherYear? Weather(Plan plan) => plan.WeatherYear ?? YearStudy.BuiltIn(plan);
+    private static WeatherYear? Weather(Plan plan) => plan.WeatherYear ?? SyntheticYear.For(plan);
 
     private static string NoWeather(Plan plan) => plan.Place is null
         ? "The plan names no place yet: a year, a day and a tilt need one."

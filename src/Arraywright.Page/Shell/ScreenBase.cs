@@ -11,6 +11,9 @@ public abstract class ScreenBase : ComponentBase, IDisposable
     /// <summary>The page's words for English ones.</summary>
     protected string T(string english) => State.T(english);
 
+    /// <summary>Does what a change asks for, before it is drawn.</summary>
+    protected virtual Task OnChangedAsync() => Task.CompletedTask;
+
     /// <inheritdoc/>
     protected override void OnInitialized() => State.Changed += Redraw;
 
@@ -21,5 +24,12 @@ public abstract class ScreenBase : ComponentBase, IDisposable
         GC.SuppressFinalize(this);
     }
 
-    private void Redraw() => _ = InvokeAsync(StateHasChanged);
+    private void Redraw() => _ = InvokeAsync(RedrawAsync);
+
+    private async Task RedrawAsync()
+    {
+        Task changed = OnChangedAsync();
+        StateHasChanged();
+        await changed;
+    }
 }
