@@ -163,14 +163,16 @@ internal sealed class AppState(IJSObjectReference script)
     /// <summary>Tells every screen to draw itself again.</summary>
     public void Tell() => Changed?.Invoke();
 
+    /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
     private async Task AfterChangeAsync()
     {
         Tell();
-        await AnswerAsync();
         if (!Document.IsEmpty)
         {
             await Script.InvokeAsync<bool>("keep", Document.Draft["plan"] ?? "", Document.Text, KeptVersions);
         }
+
+        await AnswerAsync();
     }
 
     private async Task AnswerAsync()
