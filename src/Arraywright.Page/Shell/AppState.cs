@@ -13,6 +13,7 @@ internal sealed class AppState(IJSObjectReference script)
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(120);
 
     private CancellationTokenSource _answering = new();
+    private DateTime _changed;
 
     public IJSObjectReference Script { get; } = script;
 
@@ -166,6 +167,7 @@ internal sealed class AppState(IJSObjectReference script)
     /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
     private async Task AfterChangeAsync()
     {
+        _changed = DateTime.UtcNow;
         Tell();
         if (!Document.IsEmpty)
         {
@@ -177,7 +179,6 @@ internal sealed class AppState(IJSObjectReference script)
 
     private async Task AnswerAsync()
     {
-        DateTime changed = DateTime.UtcNow;
         await _answering.CancelAsync();
         _answering = new CancellationTokenSource();
         CancellationToken stop = _answering.Token;
@@ -202,15 +203,15 @@ internal sealed class AppState(IJSObjectReference script)
             return;
         }
 
-        await Desk.AskAsync(Ask(QuestionKind.Plan), reply => Take(reply, changed), stop);
+        await Desk.AskAsync(Ask(QuestionKind.Plan), Take, stop);
     }
 
-    private void Take(Reply reply, DateTime changed)
+    private void Take(Reply reply)
     {
         if (reply.Answer is { } answer)
         {
             (Answer, Refusal, IsAnswering) = (answer, null, false);
-            SettledMs = (DateTime.UtcNow - changed).TotalMilliseconds;
+            SettledMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
         }
         else if (reply.Refusal is { } refusal)
         {
