@@ -9,6 +9,9 @@ internal static class WiringList
     /// <summary>Work of listing, in nodes: some tenths of a second.</summary>
     private const long NodeBudget = 1_000_000;
 
+    /// <summary>No array gives as much, W.</summary>
+    private const double OutOfReachW = 1e12;
+
     /// <summary>All wirings of a problem's family that break no limit and earn anything in any moment.</summary>
     /// <param name="problem">The problem. What its inputs take does not count here, only what may be connected to them.</param>
     /// <param name="most">As many as that at most.</param>
@@ -34,13 +37,18 @@ internal static class WiringList
     }
 
     /// <summary>The same pile in one moment, every panel in the most light it ever has, on inputs that take anything: there no wiring earns nothing but one that never earns.</summary>
-    private static SearchProblem AllLit(SearchProblem problem) => problem with
+    /// <remarks>Inputs and units that differ stay different, by how far their limits are out of reach: else their wirings would count as one.</remarks>
+    private static SearchProblem AllLit(SearchProblem problem)
     {
-        Stocks = [.. problem.Stocks.OrderByDescending(stock => stock.LabelPowerW).Select(stock => stock with { AtWork = [stock.AtWork.MaxBy(LightA)!] })],
-        Inputs = [.. problem.Inputs.Select(input => input with { Window = InputWindow.Open })],
-        UnitMaxW = [.. problem.UnitMaxW.Select(_ => double.PositiveInfinity)],
-        Weights = [1],
-    };
+        SearchInput[] bare = [.. problem.Inputs.Select(input => input with { Name = "", Unit = -1 })];
+        return problem with
+        {
+            Stocks = [.. problem.Stocks.OrderByDescending(stock => stock.LabelPowerW).Select(stock => stock with { AtWork = [stock.AtWork.MaxBy(LightA)!] })],
+            Inputs = [.. problem.Inputs.Select((input, i) => input with { Window = InputWindow.Open with { MaxW = OutOfReachW + Array.IndexOf(bare, bare[i]) } })],
+            UnitMaxW = [.. problem.UnitMaxW.Select(takesW => OutOfReachW + problem.UnitMaxW.IndexOf(takesW))],
+            Weights = [1],
+        };
+    }
 
     private static double LightA(PanelAtWork panel) => panel.Groups.Max(group => group.LightCurrentA);
 }
