@@ -12,36 +12,46 @@ public static class MeterTable
     /// <summary>Writes the table of one connected input.</summary>
     public static void Write(TextWriter writer, Assignment assignment, TerminalStyle style)
     {
-        OperatingPoint point = assignment.Operating;
         TextTable table = new(false, true, false);
-        table.Add(["Before connecting, open leads", Figures.Of(assignment.VocStcV, "V"), "in full sun, cells at 25 °C"]);
-        table.Add(["  at the coldest", $"{Figures.Number(assignment.VocColdV, 2)} V", "what the voltage limit is held against"]);
-        if (assignment.VocWeather is { } weather)
+        foreach ((string what, string figure, string remark) in Rows(assignment))
         {
-            table.Add([weather.IsOfFile ? "  highest in the weather file" : "  highest in a usual year", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {Figures.Of(weather.Conditions.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(weather.Conditions.CellC, "°C")}, by the circuit model"]);
-        }
-
-        table.Add(["  leads shorted", Figures.Of(assignment.IscStcA, "A"), $"and {Figures.Of(assignment.IscDesignA, "A")} in the strongest sun"]);
-        if (assignment.Verdict == Level.Stop)
-        {
-            table.Add(["Once connected", "–", "do not connect it"]);
-        }
-        else if (point.LimitedBy is LimitedBy.Off or LimitedBy.AboveWindow)
-        {
-            table.Add(["Once connected", Figures.Of(0, "A"), HeldBy(point.LimitedBy)]);
-        }
-        else
-        {
-            table.Add(["Once connected, volts", Figures.Of(point.VoltageV, "V"), At(assignment.Conditions)]);
-            table.Add(["  amps", Figures.Of(point.CurrentA, "A"), HeldBy(point.LimitedBy)]);
-            table.Add(["  watts", Figures.Of(point.PowerW, "W"), Missed(point)]);
+            table.Add([what, figure, remark]);
         }
 
         table.Write(writer, 2, style.Width, wrapped: 2);
+        OperatingPoint point = assignment.Operating;
         if (assignment.Verdict != Level.Stop && point.FirstHillPowerW < point.PowerW * (1 - WorthSaying))
         {
             string hill = $"This array has more than one hill of power. A simple tracker that stops at the first one takes {Figures.Of(point.FirstHillPowerW, "W")}.";
             TextFlow.Write(writer, "  ", hill, style.Width);
+        }
+    }
+
+    /// <summary>What the meter shows, a line a figure: what is measured, the figure, a remark. What belongs to the line above is indented.</summary>
+    public static IEnumerable<(string What, string Figure, string Remark)> Rows(Assignment assignment)
+    {
+        OperatingPoint point = assignment.Operating;
+        yield return ("Before connecting, open leads", Figures.Of(assignment.VocStcV, "V"), "in full sun, cells at 25 °C");
+        yield return ("  at the coldest", $"{Figures.Number(assignment.VocColdV, 2)} V", "what the voltage limit is held against");
+        if (assignment.VocWeather is { } weather)
+        {
+            yield return (weather.IsOfFile ? "  highest in the weather file" : "  highest in a usual year", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {Figures.Of(weather.Conditions.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(weather.Conditions.CellC, "°C")}, by the circuit model");
+        }
+
+        yield return ("  leads shorted", Figures.Of(assignment.IscStcA, "A"), $"and {Figures.Of(assignment.IscDesignA, "A")} in the strongest sun");
+        if (assignment.Verdict == Level.Stop)
+        {
+            yield return ("Once connected", "–", "do not connect it");
+        }
+        else if (point.LimitedBy is LimitedBy.Off or LimitedBy.AboveWindow)
+        {
+            yield return ("Once connected", Figures.Of(0, "A"), HeldBy(point.LimitedBy));
+        }
+        else
+        {
+            yield return ("Once connected, volts", Figures.Of(point.VoltageV, "V"), At(assignment.Conditions));
+            yield return ("  amps", Figures.Of(point.CurrentA, "A"), HeldBy(point.LimitedBy));
+            yield return ("  watts", Figures.Of(point.PowerW, "W"), Missed(point));
         }
     }
 

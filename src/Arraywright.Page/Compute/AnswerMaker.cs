@@ -1,0 +1,97 @@
+using Arraywright.Electrical;
+using Arraywright.Files;
+using Arraywright.Limits;
+using Arraywright.Presentation.Terminal;
+
+namespace Arraywright.Page.Compute;
+
+/// <summary>Puts an answer into the words and figures of the command.</summary>
+internal static class AnswerMaker
+{
+    private const int DrawnColumns = 72;
+
+    /// <summary>The answer to a plan or a check.</summary>
+    public static AnswerSheet Of(PlanResult result)
+    {
+        string sentence = VerdictSentence.Of(result), word = VerdictSentence.Word(result.Verdict);
+        return new AnswerSheet
+        {
+            Level = LevelOf(result.Verdict),
+            Word = word,
+            Sentence = sentence[(word.Length + 2)..],
+            Proof = result.Search is { } search ? ProofSentence.Of(search, result.Designs) : null,
+            Designs = [.. result.Designs.Select(design => Of(design, result))],
+            Assumed = [.. result.Assumed.Select(assumed => new AssumedLine(assumed.What, assumed.Value, assumed.Why))],
+            Cautions = [.. result.Cautions],
+            Json = ResultJson.Write(result, seconds: null),
+        };
+    }
+
+    /// <summary>The word a style sheet and a test know a level by.</summary>
+    public static string LevelOf(Level level) => level switch
+    {
+        Level.Go => "go",
+        Level.Ask => "ask",
+        _ => "stop",
+    };
+
+    private static DesignSheet Of(Design design, PlanResult result) => new()
+    {
+        Rank = design.Rank,
+        Level = LevelOf(design.Verdict),
+        Amount = design.EnergyKWh is { } kWh ? Figures.Of(kWh, "kWh") : Figures.Of(design.PeakPowerW, "W"),
+        AmountOf = design.EnergyKWh is null ? "power" : result.Dates?.ToString() ?? "a year",
+        Power = Figures.Of(design.PeakPowerW, "W"),
+        ChosenFor = string.Join(", ", design.ChosenFor),
+        LeftOver = design.Verdict == Level.Stop ? "" : DesignsTable.LeftOver(design),
+        Inputs = [.. design.Assignments.Select(Of)],
+        Losses = design.Verdict == Level.Stop ? [] : Ladder(design),
+    };
+
+    private static InputSheet Of(Assignment assignment) => new()
+    {
+        Input = assignment.Input,
+        Level = LevelOf(assignment.Verdict),
+        Wiring = assignment.Wiring is { } printed ? WiringText.Print(printed) : null,
+        Words = assignment.Wiring is { } told ? $"{WiringWords.Describe(told)} {(assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(told))}".TrimEnd() : "",
+        Drawn = assignment.Wiring is { } drawn ? Drawn(drawn, assignment.Input) : "",
+        Meter = assignment.Wiring is null ? [] : [.. MeterTable.Rows(assignment).Select(row => new MeterLine(row.What.Trim(), row.Figure, row.Remark))],
+        Findings = [.. assignment.Findings.OrderByDescending(finding => finding.Level).Select(Of)],
+    };
+
+    private static FindingLine Of(Finding finding) => new(
+        finding.Rule,
+        LevelOf(finding.Level),
+        finding is { Level: Level.Go, MarginPercent: < 0 } ? "note" : FindingsTable.Word(finding.Level),
+        finding.Title,
+        FindingsTable.Value(finding),
+        FindingsTable.Limit(finding),
+        FindingsTable.Margin(finding),
+        finding.Working,
+        finding.Source,
+        finding.Note);
+
+    private static string Drawn(Wiring wiring, string input)
+    {
+        StringWriter text = new() { NewLine = "\n" };
+        WiringPicture.Write(text, wiring, input, TerminalStyle.Plain with { Width = DrawnColumns });
+        return text.ToString();
+    }
+
+    private static List<LossLine> Ladder(Design design)
+    {
+        List<LossLine> lines = [];
+        double left = 0;
+        double tallest = Math.Max(1, design.Losses.IsEmpty ? 1 : design.Losses.Max(step => step.Watts));
+        for (int i = 0; i < design.Losses.Length; i++)
+        {
+            LossStep step = design.Losses[i];
+            bool isLevel = i == 0 || i == design.Losses.Length - 1;
+            left = isLevel ? step.Watts : left - step.Watts;
+            string amount = Figures.Of(Math.Abs(step.Watts), "W");
+            lines.Add(new LossLine(step.Stage, isLevel ? amount : $"{(step.Watts < 0 ? '+' : Figures.Minus)} {amount}", left / tallest, isLevel));
+        }
+
+        return lines;
+    }
+}

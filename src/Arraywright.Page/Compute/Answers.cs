@@ -1,0 +1,89 @@
+using Arraywright.Climate;
+using Arraywright.Energy;
+using Arraywright.Files;
+using Arraywright.Growing;
+using Arraywright.Parts;
+using Arraywright.Planning;
+using Arraywright.Presentation.Report;
+
+namespace Arraywright.Page.Compute;
+
+/// <summary>Reads the plan of a question, runs the study it asks for, and hands on what it says.</summary>
+internal static class Answers
+{
+    /// <summary>Answers a question.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="progress">Told the share done of a search.</param>
+    /// <param name="send">Takes each reply as it is ready.</param>
+    public static void To(Question question, IProgress<double> progress, Action<Reply> send)
+    {
+        PlanReading reading = PlanFile.Read(question.Text, "plan");
+        if (reading.Plan is not { } plan)
+        {
+            send(new Reply { Refusal = string.Join('\n', reading.Faults) });
+            return;
+        }
+
+        PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null));
+        if (question.Kind is QuestionKind.Plan or QuestionKind.Check)
+        {
+            Design(plan, question, options, progress, send);
+            return;
+        }
+
+        send(Study(plan, question, options, progress) is { } sheet ? new Reply { Sheet = sheet } : new Reply { Refusal = NoWeather(plan) });
+    }
+
+    private static void Design(Plan plan, Question question, PlannerOptions options, IProgress<double> progress, Action<Reply> send)
+    {
+        bool isCheck = question.Kind == QuestionKind.Check;
+        if (isCheck && plan.Inputs.All(input => input.StatedWiring is null))
+        {
+            send(new Reply { Refusal = "No panel is connected to any input yet." });
+            return;
+        }
+
+        PlanResult result = isCheck ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
+        send(new Reply { Answer = AnswerMaker.Of(result) });
+        send(new Reply { Pictures = PictureMaker.Of(result, options) });
+    }
+
+    /// <returns>Null where it needs weather and there is none.</returns>
+    private static Sheet? Study(Plan plan, Question question, PlannerOptions options, IProgress<double> progress)
+    {
+        switch (question.Kind)
+        {
+            case QuestionKind.Parts:
+                return PartsSheet.Of(PartsStudy.Run(plan, options, progress, CancellationToken.None), options);
+            case QuestionKind.Ask:
+                return AskSheet.Of(Planner.Ask(plan, options, progress, CancellationToken.None));
+            case QuestionKind.Report:
+                return ReportSheet.Of(ReportSubject.Of(Result(plan, options, progress), Weather(plan), options, ReportSheet.Program, question.Date, CancellationToken.None));
+        }
+
+        if (Weather(plan) is not { } weather)
+        {
+            return null;
+        }
+
+        return question.Kind switch
+        {
+            QuestionKind.Year => EnergySheets.Of(YearStudy.Run(plan, weather, EnergyOptions.Default, progress, CancellationToken.None)),
+            QuestionKind.Day => EnergySheets.Of(DayStudy.Run(plan, weather, question.Date ?? new DateOnly(2023, 6, 21), question.IsClear, EnergyOptions.Default, progress, CancellationToken.None)),
+            QuestionKind.Tilt => TiltStudy.Turns(plan)
+                ? GrowingSheets.Of(TiltStudy.Run(plan, weather, question.Date, EnergyOptions.Default, progress, CancellationToken.None))
+                : new Sheet("", [Block.Of(Block.Paragraph, "Every panel has a tilt or direction of its own, so there is nothing to turn together.")]),
+            QuestionKind.Grow => GrowingSheets.Of(GrowthStudy.Run(plan, weather, GrowthOptions.Default, progress, CancellationToken.None)),
+            _ => new Sheet("", []),
+        };
+    }
+
+    private static PlanResult Result(Plan plan, PlannerOptions options, IProgress<double> progress) =>
+        plan.Inputs.Any(input => input.StatedWiring is not null) ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
+
+    private static WeatherYear? Weather(Plan plan) => plan.WeatherYear ?? SyntheticYear.For(plan);
+
+    private static string NoWeather(Plan plan) => plan.Place is null
+        ? "The plan names no place yet: a year, a day and a tilt need one."
+        : "The built-in climate does not know this place: it is over open sea.";
+}

@@ -1,0 +1,37 @@
+using System.Reflection;
+using Arraywright.Presentation.Report;
+
+namespace Arraywright.Page.Compute;
+
+/// <summary>A report, or any block of one, as the page shows it.</summary>
+internal static class ReportSheet
+{
+    /// <summary>The program and its version, as the command names itself.</summary>
+    public static string Program { get; } =
+        $"arraywright {typeof(Plan).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0]}";
+
+    /// <summary>The report on a subject, with the file it is as HTML.</summary>
+    public static Sheet Of(ReportSubject subject)
+    {
+        ReportDocument report = ReportBuilder.Of(subject);
+        return new Sheet(report.Title, [.. report.Sections.SelectMany(Of)]) { File = new SheetFile("report.html", "text/html", HtmlReport.Of(report)) };
+    }
+
+    private static IEnumerable<Block> Of(ReportSection section) => section.Blocks.Select(Of).Prepend(Block.Of(Block.Section, section.Title));
+
+    private static Block Of(ReportBlock block) => block switch
+    {
+        ReportBlock.Verdict verdict => Block.Of(Block.Verdict, verdict.Sentence) with { Level = AnswerMaker.LevelOf(verdict.Level) },
+        ReportBlock.Heading heading => Block.Of(Block.Heading, heading.Text),
+        ReportBlock.Paragraph paragraph => Block.Of(Block.Paragraph, paragraph.Text),
+        ReportBlock.Bullets bullets => new Block(Block.Bullets) { Items = [.. bullets.Items.Select(item => new BulletLine(item.Lead, item.Text))] },
+        ReportBlock.Steps steps => new Block(Block.Steps) { Steps = [.. steps.Items.Select(step => new StepLine(step.Title, [.. step.Do], step.Expected is { } expected ? Of(expected) : null, step.IfNot))] },
+        ReportBlock.Table table => Block.Of(Block.Table, table.Caption) with
+        {
+            Columns = [.. table.Columns.Select(column => new TableColumn(column.Title, column.IsNumber))],
+            Rows = [.. table.Rows.Select(row => new TableRow([.. row.Cells], [.. row.Notes]))],
+        },
+        ReportBlock.Picture picture => Block.Of(Block.Picture, picture.Shown.Caption) with { Svg = (picture.Shown.Narrow ?? picture.Shown).ToSvg() },
+        _ => throw new InvalidOperationException("A block of a report that this page does not know."),
+    };
+}

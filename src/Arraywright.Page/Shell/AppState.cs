@@ -1,0 +1,230 @@
+using Arraywright.Files;
+using Arraywright.Page.Compute;
+using Arraywright.Page.Document;
+using Arraywright.Page.Words;
+using Microsoft.JSInterop;
+
+namespace Arraywright.Page.Shell;
+
+/// <summary>What all screens share: the plan, its answer, the screen shown, the settings.</summary>
+internal sealed class AppState(IJSObjectReference script)
+{
+    private const int KeptVersions = 60;
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(120);
+
+    private CancellationTokenSource _answering = new();
+    private DateTime _changed;
+
+    public IJSObjectReference Script { get; } = script;
+
+    public PlanDocument Document { get; } = new();
+
+    public DeskClient Desk { get; } = new(script);
+
+    public Language Words { get; private set; } = Language.Of("en");
+
+    public Settings Settings { get; private set; } = Settings.Default;
+
+    /// <summary>One of <see cref="Shell.Screen"/>.</summary>
+    public string Screen { get; private set; } = Shell.Screen.Start;
+
+    /// <summary>The answer shown; of an earlier state of the plan while <see cref="IsAnswering"/>.</summary>
+    public AnswerSheet? Answer { get; private set; }
+
+    public PictureSheet? Pictures { get; private set; }
+
+    /// <summary>Why there is no answer; null where there is one or none was asked for.</summary>
+    public string? Refusal { get; private set; }
+
+    public bool IsAnswering { get; private set; }
+
+    /// <summary>From the last change of the plan to its answer on the screen, ms; 0 before the first.</summary>
+    public double SettledMs { get; private set; }
+
+    /// <summary>Whether a new build waits to be taken.</summary>
+    public bool IsUpdateReady { get; set; }
+
+    /// <summary>What a link or file was refused for.</summary>
+    public IReadOnlyList<Fault> Refused { get; private set; } = [];
+
+    /// <summary>Name a saved file gets.</summary>
+    public string FileName { get; set; } = "plan.yaml";
+
+    /// <summary>Sun for the meter, W/m²; null for strong sun.</summary>
+    public double? IrradianceWPerM2 { get; private set; }
+
+    /// <summary>Air for the meter, °C; null for a mild day.</summary>
+    public double? AirC { get; private set; }
+
+    /// <summary>Raised when anything shown has changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>The page's words for English ones.</summary>
+    public string T(string english) => Words[english];
+
+    /// <summary>Begins: settings, the plan that was open, and the worker.</summary>
+    public async Task BeginAsync(string fragment)
+    {
+        Document.Changed += () => _ = AfterChangeAsync();
+        Desk.Changed += Tell;
+        Settings = new Settings(
+            await Script.InvokeAsync<string?>("setting", "language") ?? "en",
+            await Script.InvokeAsync<string?>("setting", "units") == "us",
+            await Script.InvokeAsync<string?>("setting", "theme") ?? "");
+        Words = Language.Of(Settings.Language);
+        await Script.InvokeVoidAsync("setLook", Settings.Theme, Words.Code);
+        await Desk.StartAsync();
+        StoredVersion[] kept = await Script.InvokeAsync<StoredVersion[]>("versions");
+        if (kept.Length > 0 && !fragment.StartsWith(PlanLink.Mark, StringComparison.Ordinal))
+        {
+            Document.Open(kept[0].Text);
+        }
+
+        await GoAsync(fragment);
+    }
+
+    /// <summary>Shows the screen that a fragment names, or takes the plan it holds.</summary>
+    public async Task GoAsync(string fragment)
+    {
+        if (fragment.StartsWith(PlanLink.Mark, StringComparison.Ordinal))
+        {
+            Open(PlanLink.Read(fragment));
+            await ShowAsync(Refused.Count == 0 ? Shell.Screen.Plan : Shell.Screen.Start);
+            return;
+        }
+
+        string? known = Shell.Screen.All.FirstOrDefault(screen => screen.Name == fragment).Name;
+        Screen = known ?? (Document.IsEmpty ? Shell.Screen.Start : Shell.Screen.Plan);
+        Tell();
+    }
+
+    /// <summary>Shows a screen from its top.</summary>
+    public async Task ShowAsync(string screen)
+    {
+        Screen = screen;
+        await Script.InvokeVoidAsync("setFragment", screen);
+        Tell();
+        await Script.InvokeVoidAsync("toTop");
+    }
+
+    /// <summary>Opens a text from outside, or says why it is refused; the plan at hand stays then.</summary>
+    public void Open(string? text)
+    {
+        Refused = text is null
+            ? [new Fault("link", 1, 1, T("a link that holds no plan"), T("a link made by this page"))]
+            : Document.Open(text);
+        Tell();
+    }
+
+    /// <summary>Says why something from outside was not opened.</summary>
+    public void Refuse(params IReadOnlyList<Fault> faults)
+    {
+        Refused = faults;
+        Tell();
+    }
+
+    /// <summary>Forgets a refusal that was read.</summary>
+    public void Dismiss()
+    {
+        Refused = [];
+        Tell();
+    }
+
+    /// <summary>Changes what a person chose.</summary>
+    public async Task ChooseAsync(Settings settings)
+    {
+        Settings = settings;
+        Words = Language.Of(settings.Language);
+        await Script.InvokeVoidAsync("setSetting", "language", settings.Language);
+        await Script.InvokeVoidAsync("setSetting", "units", settings.IsUs ? "us" : "metric");
+        await Script.InvokeVoidAsync("setSetting", "theme", settings.Theme);
+        await Script.InvokeVoidAsync("setLook", settings.Theme, Words.Code);
+        Tell();
+    }
+
+    /// <summary>Computes the meter for another moment.</summary>
+    public async Task SetConditionsAsync(double? irradianceWPerM2, double? airC)
+    {
+        (IrradianceWPerM2, AirC) = (irradianceWPerM2, airC);
+        await AnswerAsync();
+    }
+
+    /// <summary>Ends the search that runs for the answer.</summary>
+    public async Task StopAsync()
+    {
+        await _answering.CancelAsync();
+        IsAnswering = false;
+        Refusal = T("Stopped. Change anything in the plan to begin again.");
+        Tell();
+    }
+
+    /// <summary>A question about the plan as it stands.</summary>
+    public Question Ask(string kind) => new() { Kind = kind, Text = Document.Text, IrradianceWPerM2 = IrradianceWPerM2, AirC = AirC };
+
+    /// <summary>Tells every screen to draw itself again.</summary>
+    public void Tell() => Changed?.Invoke();
+
+    /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
+    private async Task AfterChangeAsync()
+    {
+        _changed = DateTime.UtcNow;
+        Tell();
+        if (!Document.IsEmpty)
+        {
+            await Script.InvokeAsync<bool>("keep", Document.Draft["plan"] ?? "", Document.Text, KeptVersions);
+        }
+
+        await AnswerAsync();
+    }
+
+    private async Task AnswerAsync()
+    {
+        await _answering.CancelAsync();
+        _answering = new CancellationTokenSource();
+        CancellationToken stop = _answering.Token;
+        Refusal = null;
+        if (Document.Plan is null)
+        {
+            IsAnswering = false;
+            Answer = null;
+            Pictures = null;
+            Tell();
+            return;
+        }
+
+        IsAnswering = true;
+        Tell();
+        try
+        {
+            await Task.Delay(Pause, stop);
+        }
+        catch (OperationCanceledException)
+        {
+            return;
+        }
+
+        await Desk.AskAsync(Ask(QuestionKind.Plan), Take, stop);
+    }
+
+    private void Take(Reply reply)
+    {
+        if (reply.Answer is { } answer)
+        {
+            (Answer, Refusal, IsAnswering) = (answer, null, false);
+            SettledMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
+        }
+        else if (reply.Refusal is { } refusal)
+        {
+            (Answer, Pictures, Refusal, IsAnswering) = (null, null, refusal, false);
+        }
+
+        Pictures = reply.Pictures ?? Pictures;
+        Tell();
+    }
+}
+
+/// <summary>A version of a plan kept on the device.</summary>
+/// <param name="At">When, ms since 1970.</param>
+/// <param name="Title">The plan's title.</param>
+/// <param name="Text">The plan file.</param>
+internal sealed record StoredVersion(double At, string Title, string Text);

@@ -1,0 +1,27 @@
+// Before anything else: the look the person chose, and the service worker that makes the page work with no signal.
+const looks = indexedDB.open('arraywright', 1);
+looks.onupgradeneeded = () => {
+    looks.result.createObjectStore('settings');
+    looks.result.createObjectStore('versions', { keyPath: 'at' });
+};
+looks.onsuccess = () => {
+    const asked = looks.result.transaction('settings').objectStore('settings').get('theme');
+    asked.onsuccess = () => { if (asked.result) document.documentElement.dataset.theme = asked.result; };
+    asked.transaction.oncomplete = () => looks.result.close();
+};
+
+if ('serviceWorker' in navigator) {
+    const ready = () => {
+        document.documentElement.dataset.update = 'ready';
+        window.dispatchEvent(new Event('update-ready'));
+    };
+    navigator.serviceWorker.register('service-worker.js', { updateViaCache: 'none' }).then(registration => {
+        if (registration.waiting && navigator.serviceWorker.controller) ready();
+        registration.addEventListener('updatefound', () => {
+            const coming = registration.installing;
+            coming?.addEventListener('statechange', () => {
+                if (coming.state === 'installed' && navigator.serviceWorker.controller) ready();
+            });
+        });
+    }).catch(() => { /* without it the page works while there is a signal */ });
+}

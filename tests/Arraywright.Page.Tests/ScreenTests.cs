@@ -1,0 +1,59 @@
+using Arraywright.Page.Tests.Browser;
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Arraywright.Page.Tests;
+
+/// <summary>Every screen on a desk and on a phone, light and dark: no violation that axe finds, nothing wider than the screen, and a picture to look at.</summary>
+public sealed class ScreenTests(Chromium chromium)
+{
+    private static readonly (string Screen, string? Choice)[] All =
+    [
+        ("start", null), ("plan", null), ("try", null), ("sun", "The year"), ("sun", "One day"), ("sun", "Tilt and direction"), ("sun", "More panels"),
+        ("build", "Parts to buy"), ("build", "Report and order of connection"), ("build", "Letter to the maker"), ("file", null),
+    ];
+
+    [Theory]
+    [InlineData("desk", 1280, 900, "lambing-shed")]
+    [InlineData("phone", 390, 844, "weaver-loft-ask")]
+    public async Task Every_screen_is_open_to_everybody_and_fits(string device, int widthPx, int heightPx, string example)
+    {
+        Directory.CreateDirectory(Repository.Screens);
+        await using Visit visit = await chromium.VisitAsync(options: new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = widthPx, Height = heightPx }, HasTouch = device == "phone" });
+        await visit.TakeExampleAsync(example);
+        foreach ((string screen, string? choice) in All)
+        {
+            await ShowAsync(visit, screen, choice);
+            foreach (ColorScheme scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+            {
+                await visit.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
+                string name = $"{screen}{(choice is null ? "" : "-" + choice.ToLowerInvariant().Replace(' ', '-'))}-{device}-{scheme.ToString().ToLowerInvariant()}";
+                await visit.Page.ScreenshotAsync(new() { Path = Path.Combine(Repository.Screens, name + ".png"), FullPage = true });
+                AxeResult found = await visit.Page.RunAxe();
+                Assert.True(found.Violations.Length == 0, $"{name}: {string.Join("; ", found.Violations.Select(one => $"{one.Id}: {one.Help}: {string.Join(", ", one.Nodes.Take(3).Select(node => node.Html))}"))}");
+                int over = await visit.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+                Assert.True(over <= 0, $"{name}: {over} px wider than the screen");
+            }
+        }
+    }
+
+    private static async Task ShowAsync(Visit visit, string screen, string? choice)
+    {
+        await visit.GoAsync(screen);
+        if (choice is not null)
+        {
+            await visit.Page.Locator(".choices button", new() { HasTextString = choice }).ClickAsync();
+            await visit.Page.Locator(".sheet, .note").First.WaitForAsync();
+        }
+        else if (screen == "plan")
+        {
+            await visit.AnsweredAsync();
+            await visit.Page.Locator(".picture svg").First.WaitForAsync();
+        }
+        else if (screen == "try")
+        {
+            await visit.Page.Locator(".right .verdict").WaitForAsync();
+        }
+    }
+}
