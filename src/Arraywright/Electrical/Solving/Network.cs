@@ -15,10 +15,11 @@ internal sealed class Network
     /// <summary>The same for a rough solution, to be bounded by or to go on from.</summary>
     private const double RoughStep = 1e-2;
 
-    private const int MaxSteps = 200;
-
-    /// <summary>A start that has not led to the solution by this step was a bad one.</summary>
+    /// <summary>A start that has not led to the solution by this step is too far off.</summary>
     private const int StepsFromAStart = 40;
+
+    /// <summary>No stride along the walk from open circuit is shorter than this share of it.</summary>
+    private const double ShortestStride = 1e-6;
 
     private readonly Layout _layout;
     private readonly double[] _lineV;
@@ -141,7 +142,16 @@ internal sealed class Network
 
     private void Solve(Terminal terminal, double target, double smallStep)
     {
-        for (int step = 0; step < MaxSteps; step++)
+        if (!Settles(terminal, target, smallStep))
+        {
+            WalkFromOpenCircuit(terminal, target, smallStep);
+        }
+    }
+
+    /// <summary>Newton's steps from where the network stands; false if they do not come to rest.</summary>
+    private bool Settles(Terminal terminal, double target, double smallStep)
+    {
+        for (int step = 0; step < StepsFromAStart; step++)
         {
             Steps++;
             Leaves.Evaluate();
@@ -154,16 +164,42 @@ internal sealed class Network
             LastStep = Unfold();
             if (LastStep < smallStep)
             {
-                return;
-            }
-
-            if (step == StepsFromAStart)
-            {
-                StartAtOpenCircuit();
+                return true;
             }
         }
 
-        throw new ArithmeticException($"The circuit did not settle in {MaxSteps} steps at {terminal} {target}.");
+        return false;
+    }
+
+    /// <summary>Source stepping: solves at open circuit, which every group is near, and from there on by as long strides as Newton's steps follow.</summary>
+    /// <remarks>Needed where groups in series have very unequal light: a step may then throw several over their knees, and the next throw them back, for ever.</remarks>
+    private void WalkFromOpenCircuit(Terminal terminal, double target, double smallStep)
+    {
+        StartAtOpenCircuit();
+        double share = 0;
+        double stride = Settles(Terminal.Current, 0, SmallStep) ? 1 : 0;
+        double from = terminal == Terminal.Voltage ? VoltageV : 0;
+        double[] solved = [.. Leaves.JunctionV];
+        while (share < 1)
+        {
+            if (stride < ShortestStride)
+            {
+                throw new ArithmeticException($"The circuit did not settle at {terminal} {target}.");
+            }
+
+            double next = Math.Min(1, share + stride);
+            if (Settles(terminal, from + (next * (target - from)), smallStep))
+            {
+                share = next;
+                stride *= 2;
+                Leaves.JunctionV.CopyTo(solved, 0);
+            }
+            else
+            {
+                stride /= 2;
+                solved.CopyTo(Leaves.JunctionV, 0);
+            }
+        }
     }
 
     /// <summary>From leaves to root: the line of every node.</summary>
