@@ -14,8 +14,8 @@ public sealed partial class LanguageTests
     {
         Dictionary<string, string> german = JsonSerializer.Deserialize<Dictionary<string, string>>(File.ReadAllText(Path.Combine(Page, "Words", "de.json")))!;
         HashSet<string> english = [.. Written(), .. FieldNames.All, .. RuleWords.Words, .. Screen.All.Select(screen => screen.Title)];
-        Assert.Empty(english.Where(word => !german.ContainsKey(word)));
-        Assert.Empty(german.Keys.Where(word => !english.Contains(word)));
+        Assert.DoesNotContain(english, word => !german.ContainsKey(word));
+        Assert.DoesNotContain(german.Keys, word => !english.Contains(word));
         Assert.DoesNotContain(german, pair => string.IsNullOrWhiteSpace(pair.Value));
     }
 
@@ -25,7 +25,7 @@ public sealed partial class LanguageTests
     private static IEnumerable<string> Written() => Directory.EnumerateFiles(Page, "*.*", SearchOption.AllDirectories)
         .Where(path => Path.GetExtension(path) is ".razor" or ".cs")
         .SelectMany(path => Looked().Matches(File.ReadAllText(path)).SelectMany(call => Texts().Matches(call.Value)))
-        .Select(text => Regex.Unescape(text.Groups[1].Value))
+        .Select(text => Regex.Unescape(text.Groups["text"].Value))
         .Concat(Chosen)
         .Where(text => text.Length > 0);
 
@@ -39,9 +39,9 @@ public sealed partial class LanguageTests
         "How many", "Voc", "Isc", "Vmp", "Imp", "or power", "Highest voltage", "Printed current", "Printed power",
     ];
 
-    [GeneratedRegex("""\bT\((?>[^()"]|"(?:[^"\\]|\\.)*"|\([^()]*\))*\)""")]
+    [GeneratedRegex("""\bT\((?>[^()"]|"(?:[^"\\]|\\.)*"|\([^()]*\))*\)""", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Looked();
 
-    [GeneratedRegex(""" "((?:[^"\\]|\\.)*)" """, RegexOptions.IgnorePatternWhitespace)]
+    [GeneratedRegex(""" "(?<text>(?:[^"\\]|\\.)*)" """, RegexOptions.IgnorePatternWhitespace | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Texts();
 }

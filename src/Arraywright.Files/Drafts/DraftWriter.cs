@@ -37,7 +37,7 @@ internal sealed class DraftWriter
             (string name, DraftNode value) = group.Entries[i];
             PlanKey? key = section?.Find(name);
             string place = path.Length == 0 ? name : $"{path}/{name}";
-            _text.Append(' ', 2 * (isItem && i == 0 ? level - 1 : level)).Append(isItem && i == 0 ? "- " : "").Append(YamlLines.Quote(name)).Append(':');
+            _text.Append(' ', 2 * (isItem && i == 0 ? level - 1 : level)).Append(isItem && i == 0 ? "- " : "").Append(key is null ? YamlLines.Quote(name) : name).Append(':');
             Write(value, key, place, level);
         }
     }

@@ -72,7 +72,7 @@ internal static class Answers
             QuestionKind.Day => EnergySheets.Of(DayStudy.Run(plan, weather, question.Date ?? new DateOnly(2023, 6, 21), question.IsClear, EnergyOptions.Default, progress, CancellationToken.None)),
             QuestionKind.Tilt => TiltStudy.Turns(plan)
                 ? GrowingSheets.Of(TiltStudy.Run(plan, weather, question.Date, EnergyOptions.Default, progress, CancellationToken.None))
-                : new Sheet("", [Block.Of(Block.Paragraph, "Every panel has a tilt or direction of its own, so there is nothing to turn together.")]),
+                : new Sheet("", [Block.Of(BlockKind.Paragraph, "Every panel has a tilt or direction of its own, so there is nothing to turn together.")]),
             QuestionKind.Grow => GrowingSheets.Of(GrowthStudy.Run(plan, weather, GrowthOptions.Default, progress, CancellationToken.None)),
             _ => new Sheet("", []),
         };

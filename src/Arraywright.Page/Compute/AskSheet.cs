@@ -10,20 +10,20 @@ internal static class AskSheet
     {
         if (result.Letters.IsEmpty)
         {
-            return new Sheet("", [Block.Of(Block.Paragraph, result.Result.Verdict == Level.Stop ? MakerLetter.NoAnswerHelps : MakerLetter.NothingToAsk)]);
+            return new Sheet("", [Block.Of(BlockKind.Paragraph, result.Result.Verdict == Level.Stop ? MakerLetter.NoAnswerHelps : MakerLetter.NothingToAsk)]);
         }
 
         List<Block> blocks = [];
         if (result.Result.Verdict == Level.Stop)
         {
-            blocks.Add(Block.Of(Block.Paragraph, "The verdict is stop, and these answers do not clear what stops it."));
+            blocks.Add(Block.Of(BlockKind.Paragraph, "The verdict is stop, and these answers do not clear what stops it."));
         }
 
         foreach (InputLetter letter in result.Letters)
         {
-            blocks.Add(Block.Of(Block.Heading, letter.Input));
-            blocks.Add(Block.Of(Block.Text, letter.Text));
-            blocks.Add(Block.Of(Block.Text, letter.WhereTheAnswerGoes));
+            blocks.Add(Block.Of(BlockKind.Heading, letter.Input));
+            blocks.Add(Block.Of(BlockKind.Text, letter.Text));
+            blocks.Add(Block.Of(BlockKind.Text, letter.WhereTheAnswerGoes));
         }
 
         return new Sheet("", blocks) { File = new SheetFile("letter.txt", "text/plain", string.Join($"\n{new string('=', 76)}\n\n", result.Letters.Select(letter => letter.Text))) };

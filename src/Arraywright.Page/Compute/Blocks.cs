@@ -7,10 +7,10 @@ internal static class Blocks
 {
     /// <summary>A table without notes.</summary>
     public static Block Table(string caption, IReadOnlyList<TableColumn> columns, IEnumerable<IReadOnlyList<string>> rows) =>
-        Block.Of(Block.Table, caption) with { Columns = columns, Rows = [.. rows.Select(cells => new TableRow(cells, []))] };
+        Block.Of(BlockKind.Table, caption) with { Columns = columns, Rows = [.. rows.Select(cells => new TableRow(cells, []))] };
 
     /// <summary>Which wiring a sheet is about.</summary>
-    public static Block Wiring(Design design) => new(Block.Bullets)
+    public static Block Wiring(Design design) => new(BlockKind.Bullets)
     {
         Items = [.. design.Assignments.Select(assignment => new BulletLine(assignment.Input, DesignsTable.Text(assignment.Wiring)))],
     };
@@ -18,10 +18,10 @@ internal static class Blocks
     /// <summary>What was filled in.</summary>
     public static IEnumerable<Block> Assumed(IEnumerable<Assumption> assumed) =>
     [
-        Block.Of(Block.Heading, "What was assumed"),
-        new Block(Block.Bullets) { Items = [.. assumed.Select(line => new BulletLine($"{line.What}: {line.Value}", line.Why))] },
+        Block.Of(BlockKind.Heading, "What was assumed"),
+        new Block(BlockKind.Bullets) { Items = [.. assumed.Select(line => new BulletLine($"{line.What}: {line.Value}", line.Why))] },
     ];
 
     /// <summary>A sentence that begins with a capital and ends in a stop.</summary>
-    public static Block Sentence(string words) => Block.Of(Block.Paragraph, words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..].TrimEnd('.')}.");
+    public static Block Sentence(string words) => Block.Of(BlockKind.Paragraph, words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..].TrimEnd('.')}.");
 }

@@ -18,8 +18,8 @@ internal static class EnergySheets
         return new Sheet("",
         [
             Blocks.Wiring(year.Design),
-            Block.Of(Block.Paragraph, chart.Description),
-            Block.Of(Block.Picture, chart.Title) with { Svg = chart.ToSvg() },
+            Block.Of(BlockKind.Paragraph, chart.Description),
+            Block.Of(BlockKind.Picture, chart.Title) with { Svg = chart.ToSvg() },
             Months(year.Energy),
             .. Rest(year.Energy, year.WeatherSource),
             .. Blocks.Assumed(year.Assumed),
@@ -34,8 +34,8 @@ internal static class EnergySheets
         return new Sheet("",
         [
             Blocks.Wiring(day.Design),
-            Block.Of(Block.Paragraph, chart.Description),
-            Block.Of(Block.Picture, chart.Title) with { Svg = chart.ToSvg() },
+            Block.Of(BlockKind.Paragraph, chart.Description),
+            Block.Of(BlockKind.Picture, chart.Title) with { Svg = chart.ToSvg() },
             .. Rest(day.Energy, day.WeatherSource),
             .. Blocks.Assumed(day.Assumed),
         ])
@@ -58,13 +58,13 @@ internal static class EnergySheets
     private static IEnumerable<Block> Rest(EnergyResult energy, string weather)
     {
         yield return Blocks.Table("Where the rest goes", [new("Step", false), new("Energy", true)], energy.Losses.Select(Row));
-        yield return Block.Of(Block.Paragraph, EnergyParts.Held(energy, Never));
+        yield return Block.Of(BlockKind.Paragraph, EnergyParts.Held(energy, Never));
         if (energy.Battery is { } battery)
         {
-            yield return Block.Of(Block.Paragraph, EnergyParts.Battery(battery));
+            yield return Block.Of(BlockKind.Paragraph, EnergyParts.Battery(battery));
         }
 
-        yield return Block.Of(Block.Heading, "The weather");
+        yield return Block.Of(BlockKind.Heading, "The weather");
         yield return Blocks.Sentence(weather);
     }
 

@@ -21,7 +21,7 @@ internal static class GrowingSheets
                 span.Best is { } facing ? Figures.Of(facing.AzimuthDeg, "°") : "–",
                 Figures.Percent(span.LossShare * 100),
             })),
-            Block.Of(Block.Text, Screen(writer => new TiltScreen(writer, Style).Write(tilt))),
+            Block.Of(BlockKind.Text, Screen(writer => new TiltScreen(writer, Style).Write(tilt))),
         ]);
     }
 
@@ -32,7 +32,7 @@ internal static class GrowingSheets
             $"More of {curve.Kind.Panel.Name}",
             [new("More", true), new("kWh a year", true), new("This one adds", true)],
             curve.Points.Select(point => new[] { $"{point.More}", Figures.Of(point.DeliveredKWh, "kWh"), Figures.Of(point.GainKWh, "kWh") }))),
-        Block.Of(Block.Text, Screen(writer => new GrowthScreen(writer, Style).Write(growth))),
+        Block.Of(BlockKind.Text, Screen(writer => new GrowthScreen(writer, Style).Write(growth))),
     ]);
 
     private static TerminalStyle Style { get; } = TerminalStyle.Plain with { Width = Columns };

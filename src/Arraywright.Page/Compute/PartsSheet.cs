@@ -19,13 +19,13 @@ internal static class PartsSheet
         TableColumn[] columns = [new("What", false), new("Rating", false), new("Buy", true), .. hasPrice ? [new TableColumn("Price", true)] : Array.Empty<TableColumn>()];
         return new Sheet("",
         [
-            Block.Of(Block.Verdict, sentence) with { Level = AnswerMaker.LevelOf(list.Verdict) },
+            Block.Of(BlockKind.Verdict, sentence) with { Level = AnswerMaker.LevelOf(list.Verdict) },
             Blocks.Table("What to buy", columns, list.Shopping.Select(line => Row(line, hasPrice, list.Plan.Currency))),
-            Block.Of(Block.Picture, diagram.Title) with { Svg = diagram.ToSvg() },
+            Block.Of(BlockKind.Picture, diagram.Title) with { Svg = diagram.ToSvg() },
             .. list.Inputs.SelectMany(Pieces),
             .. Others(list),
             .. Blocks.Assumed(list.Assumed),
-            new Block(Block.Bullets) { Items = [.. list.Cautions.Select(caution => new BulletLine("", caution))] },
+            new Block(BlockKind.Bullets) { Items = [.. list.Cautions.Select(caution => new BulletLine("", caution))] },
         ])
         { File = new SheetFile("parts.csv", "text/csv", PartsJson.Csv(list)) };
     }
@@ -39,7 +39,7 @@ internal static class PartsSheet
     private static IEnumerable<Block> Pieces(InputParts parts)
     {
         Finding[] told = [.. parts.Pieces.SelectMany(piece => piece.Findings).OrderByDescending(finding => finding.Level)];
-        yield return Block.Of(Block.Table, $"What each piece must bear: {parts.Input}") with
+        yield return Block.Of(BlockKind.Table, $"What each piece must bear: {parts.Input}") with
         {
             Columns = [new("", false), new("Rule", false), new("Figure", true), new("Limit", false)],
             Rows = [.. told.Select(finding => new TableRow(

@@ -129,12 +129,16 @@ public sealed record Sheet(string Title, IReadOnlyList<Block> Blocks)
 /// <summary>A file to save.</summary>
 public sealed record SheetFile(string Name, string Type, string Text);
 
-/// <summary>A piece of a document; which of its members are there depends on its kind.</summary>
-public sealed record Block(string Kind)
+/// <summary>What a piece of a document is.</summary>
+public static class BlockKind
 {
     public const string Verdict = "verdict", Section = "section", Heading = "heading", Paragraph = "paragraph", Bullets = "bullets",
         Steps = "steps", Table = "table", Picture = "picture", Text = "text";
+}
 
+/// <summary>A piece of a document; which of its members are there depends on its kind.</summary>
+public sealed record Block(string Kind)
+{
     public string Words { get; init; } = "";
 
     public string Level { get; init; } = "";

@@ -17,21 +17,21 @@ internal static class ReportSheet
         return new Sheet(report.Title, [.. report.Sections.SelectMany(Of)]) { File = new SheetFile("report.html", "text/html", HtmlReport.Of(report)) };
     }
 
-    private static IEnumerable<Block> Of(ReportSection section) => section.Blocks.Select(Of).Prepend(Block.Of(Block.Section, section.Title));
+    private static IEnumerable<Block> Of(ReportSection section) => section.Blocks.Select(Of).Prepend(Block.Of(BlockKind.Section, section.Title));
 
     private static Block Of(ReportBlock block) => block switch
     {
-        ReportBlock.Verdict verdict => Block.Of(Block.Verdict, verdict.Sentence) with { Level = AnswerMaker.LevelOf(verdict.Level) },
-        ReportBlock.Heading heading => Block.Of(Block.Heading, heading.Text),
-        ReportBlock.Paragraph paragraph => Block.Of(Block.Paragraph, paragraph.Text),
-        ReportBlock.Bullets bullets => new Block(Block.Bullets) { Items = [.. bullets.Items.Select(item => new BulletLine(item.Lead, item.Text))] },
-        ReportBlock.Steps steps => new Block(Block.Steps) { Steps = [.. steps.Items.Select(step => new StepLine(step.Title, [.. step.Do], step.Expected is { } expected ? Of(expected) : null, step.IfNot))] },
-        ReportBlock.Table table => Block.Of(Block.Table, table.Caption) with
+        ReportBlock.Verdict verdict => Block.Of(BlockKind.Verdict, verdict.Sentence) with { Level = AnswerMaker.LevelOf(verdict.Level) },
+        ReportBlock.Heading heading => Block.Of(BlockKind.Heading, heading.Text),
+        ReportBlock.Paragraph paragraph => Block.Of(BlockKind.Paragraph, paragraph.Text),
+        ReportBlock.Bullets bullets => new Block(BlockKind.Bullets) { Items = [.. bullets.Items.Select(item => new BulletLine(item.Lead, item.Text))] },
+        ReportBlock.Steps steps => new Block(BlockKind.Steps) { Steps = [.. steps.Items.Select(step => new StepLine(step.Title, [.. step.Do], step.Expected is { } expected ? Of(expected) : null, step.IfNot))] },
+        ReportBlock.Table table => Block.Of(BlockKind.Table, table.Caption) with
         {
             Columns = [.. table.Columns.Select(column => new TableColumn(column.Title, column.IsNumber))],
             Rows = [.. table.Rows.Select(row => new TableRow([.. row.Cells], [.. row.Notes]))],
         },
-        ReportBlock.Picture picture => Block.Of(Block.Picture, picture.Shown.Caption) with { Svg = (picture.Shown.Narrow ?? picture.Shown).ToSvg() },
+        ReportBlock.Picture picture => Block.Of(BlockKind.Picture, picture.Shown.Caption) with { Svg = (picture.Shown.Narrow ?? picture.Shown).ToSvg() },
         _ => throw new InvalidOperationException("A block of a report that this page does not know."),
     };
 }

@@ -17,7 +17,7 @@ internal static class PlanLink
     public static string Write(string text)
     {
         using MemoryStream packed = new();
-        using (DeflateStream deflate = new(packed, CompressionLevel.SmallestSize))
+        using (DeflateStream deflate = new(packed, CompressionLevel.SmallestSize, leaveOpen: true))
         {
             deflate.Write(Encoding.UTF8.GetBytes(text));
         }

@@ -7,7 +7,7 @@ using Microsoft.JSInterop;
 namespace Arraywright.Page.Shell;
 
 /// <summary>What all screens share: the plan, its answer, the screen shown, the settings.</summary>
-internal sealed class AppState(IJSObjectReference script)
+internal sealed class AppState(IJSObjectReference script) : IDisposable
 {
     private const int KeptVersions = 60;
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(120);
@@ -164,6 +164,9 @@ internal sealed class AppState(IJSObjectReference script)
     /// <summary>Tells every screen to draw itself again.</summary>
     public void Tell() => Changed?.Invoke();
 
+    /// <inheritdoc/>
+    public void Dispose() => _answering.Dispose();
+
     /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
     private async Task AfterChangeAsync()
     {
@@ -180,6 +183,7 @@ internal sealed class AppState(IJSObjectReference script)
     private async Task AnswerAsync()
     {
         await _answering.CancelAsync();
+        _answering.Dispose();
         _answering = new CancellationTokenSource();
         CancellationToken stop = _answering.Token;
         Refusal = null;
