@@ -36,7 +36,7 @@ public sealed partial class LanguageTests
         "crystalline silicon", "mono perc", "multicrystalline", "topcon", "heterojunction", "back contact", "cadmium telluride", "cigs", "amorphous silicon",
         "go", "ask", "stop", "note", "STOP", "GO", "ASK FIRST", "a year", "power",
         "The year", "One day", "Tilt and direction", "More panels", "Parts to buy", "Report and order of connection", "Letter to the maker",
-        "How many", "Voc", "Isc", "Vmp", "Imp", "or power", "Highest voltage", "Printed current", "Printed power",
+        "How many", "or power (Pmax)", "Highest voltage", "Printed current", "Printed power",
     ];
 
     [GeneratedRegex("""\bT\((?>[^()"]|"(?:[^"\\]|\\.)*"|\([^()]*\))*\)""", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]

@@ -19,5 +19,12 @@ internal static class Repository
 
     public static string Example(string name) => File.ReadAllText(ExamplePath(name));
 
+    /// <summary>Writes down a figure that was measured, for ./test to print.</summary>
+    public static void Pace(string line)
+    {
+        Directory.CreateDirectory(Screens);
+        File.AppendAllLines(Path.Combine(Screens, "pace.txt"), [line]);
+    }
+
     private static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
 }

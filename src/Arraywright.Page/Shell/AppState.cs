@@ -41,6 +41,9 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
     /// <summary>From the last change of the plan to its answer on the screen, ms; 0 before the first.</summary>
     public double SettledMs { get; private set; }
 
+    /// <summary>Answers taken so far.</summary>
+    public int Answers { get; private set; }
+
     /// <summary>Whether a new build waits to be taken.</summary>
     public bool IsUpdateReady { get; set; }
 
@@ -215,6 +218,7 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
         if (reply.Answer is { } answer)
         {
             (Answer, Refusal, IsAnswering) = (answer, null, false);
+            Answers++;
             SettledMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
         }
         else if (reply.Refusal is { } refusal)

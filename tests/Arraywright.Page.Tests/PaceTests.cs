@@ -1,0 +1,73 @@
+using System.Diagnostics;
+using System.Globalization;
+using Arraywright.Page.Tests.Browser;
+using Microsoft.Playwright;
+
+namespace Arraywright.Page.Tests;
+
+/// <summary>How long a person waits, measured and written down, not asserted: that depends on the machine. ./test prints what is found here.</summary>
+public sealed class PaceTests(Chromium chromium)
+{
+    private const int Edits = 7;
+
+    private static readonly string EightPanels = """
+        plan: Eight panels
+        goal: peak
+        place: {latitude: 54.6, longitude: -3.1, elevation: 210 m}
+        mount: {tilt: 40 deg, azimuth: 180 deg}
+        panels:
+          - {name: hill-120, count: 4, voc: 22.9 V, isc: 6.72 A, vmp: 18.9 V, imp: 6.35 A}
+          - {name: hill-200, count: 4, voc: 24.4 V, isc: 10.6 A, vmp: 20.2 V, imp: 9.9 A}
+        inputs:
+          - {name: store, max_voltage: 150 V, max_current: 15 A, max_power: 1400 W}
+        """;
+
+    [Theory]
+    [InlineData("peak")]
+    [InlineData("year")]
+    public async Task A_change_settles(string goal)
+    {
+        await using Visit visit = await chromium.VisitAsync();
+        await visit.GoAsync("file");
+        await visit.OpenFileAsync("eight.yaml", System.Text.Encoding.UTF8.GetBytes(EightPanels.Replace("goal: peak", $"goal: {goal}", StringComparison.Ordinal)));
+        await visit.GoAsync("plan");
+        await visit.AnsweredAsync();
+        List<double> settledMs = [], workerMs = [];
+        for (int edit = 0; edit < Edits; edit++)
+        {
+            string before = await visit.Page.Locator("#settled").GetAttributeAsync("data-count") ?? "";
+            await visit.Page.Locator("#f-panels-0-voc").FillAsync(string.Create(CultureInfo.InvariantCulture, $"{22.8 - (edit / 10.0):0.0}"));
+            await Assertions.Expect(visit.Page.Locator("#settled")).Not.ToHaveAttributeAsync("data-count", before, new() { Timeout = Visit.PatienceMs });
+            await visit.AnsweredAsync();
+            settledMs.Add(await FigureAsync(visit, "data-ms"));
+            workerMs.Add(await FigureAsync(visit, "data-worker-ms"));
+        }
+
+        Assert.All(settledMs, ms => Assert.True(ms > 0));
+        Report($"a change settles, 8 panels of two kinds, goal {goal}: {Middle(settledMs)} ms in the middle of {Edits}, the first {settledMs[0]:0} ms; of it in the worker {Middle(workerMs)} ms");
+    }
+
+    [Fact]
+    public async Task A_first_visit_becomes_usable()
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        await using Visit visit = await chromium.VisitAsync();
+        double openMs = watch.Elapsed.TotalMilliseconds;
+        await visit.TakeExampleAsync("weaver-loft-ask");
+        double answeredMs = watch.Elapsed.TotalMilliseconds;
+        Assert.True(answeredMs > openMs);
+        Report($"first visit, empty cache: usable after {openMs:0} ms, an example answered after {answeredMs:0} ms");
+    }
+
+    private static async Task<double> FigureAsync(Visit visit, string attribute) =>
+        double.Parse(await visit.Page.Locator("#settled").GetAttributeAsync(attribute) ?? "0", CultureInfo.InvariantCulture);
+
+    private static string Middle(List<double> figures) => figures.Order().ElementAt(figures.Count / 2).ToString("0", CultureInfo.InvariantCulture);
+
+    private static void Report(FormattableString line)
+    {
+        string text = FormattableString.Invariant(line);
+        TestContext.Current.TestOutputHelper?.WriteLine(text);
+        Repository.Pace(text);
+    }
+}
