@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Arraywright.Climate;
 
 /// <summary>A plain clear day: the sun rises at 6, stands highest at 12 and sets at 18, its strength a sine between. For shade that comes by the hour.</summary>
-/// <remarks>Crude: no season, no tilt, clock hours taken as sun hours. The hourly year does better where it is asked for.</remarks>
+/// <remarks>Crude: no season, no tilt, clock hours taken as sun hours. For plans whose weather is not known.</remarks>
 public static class ClearDay
 {
     /// <summary>Share of the day's sun that shade by the hour keeps off, 0 to 1. Where hours overlap, their shades add.</summary>

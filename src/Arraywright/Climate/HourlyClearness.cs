@@ -1,15 +1,15 @@
-using Arraywright.Electrical;
-
 namespace Arraywright.Climate;
 
 /// <summary>How the sun of days of given clearness is spread over their hours.</summary>
 /// <remarks>
-/// The profile of M. Collares-Pereira and A. Rabl, Solar Energy 22 (1979) 155, with the spread and hour-to-hour correlation of R. Aguiar and
-/// M. Collares-Pereira, Solar Energy 49 (1992) 167 (from memory). No hour passes the clear sky; each day is brought to its sum.
+/// About the profile of M. Collares-Pereira and A. Rabl, Solar Energy 22 (1979) 155. The spread about it after V. A. Graham and K. G. T. Hollands, Solar Energy 44 (1990) 333
+/// (from memory): a standard deviation of clearness of 0.16·sin(πK/0.9), K being that of the day, beta distributed between no sun and the clear sky, with a correlation of 0.54
+/// from hour to hour. Each day is brought to its sum.
 /// </remarks>
 internal static class HourlyClearness
 {
     private const int Rounds = 8;
+    private const double HourToHour = 0.54;
 
     /// <summary>Global irradiance on the flat, hour by hour, W/m².</summary>
     /// <param name="sun">The month.</param>
@@ -19,26 +19,24 @@ internal static class HourlyClearness
     public static double[] Spread(SunOfMonth sun, double[] clearness, double clearestOverClear, NormalNumbers noise)
     {
         double[] globalW = new double[24 * clearness.Length];
-        double spread = noise.Next();
+        double[] belowShare = Darker(clearness.Length, noise);
+        BetaSpread beta = new();
         for (int day = 0; day < clearness.Length; day++)
         {
             double k = clearness[day];
-            double correlation = 0.38 + (0.06 * Math.Cos((7.4 * k) - 2.5));
-            double fresh = Math.Sqrt(1 - (correlation * correlation));
-            double spreadA = 0.14 * Exponential.Of(-20 * (k - 0.35) * (k - 0.35));
-            double spreadB = (3 * (k - 0.45) * (k - 0.45)) + (16 * k * k * k * k * k);
+            double sigma = 0.16 * Math.Sin(Math.PI * Math.Clamp(k / 0.9, 0.02, 0.98));
             (double a, double b) = Profile(sun, day);
             double wantedWh = 0;
             for (int i = 24 * day; i < 24 * (day + 1); i++)
             {
                 double outsideW = sun.OutsideWPerM2[i];
-                if (outsideW > 0)
+                double clearestW = clearestOverClear * sun.ClearWPerM2[i];
+                wantedWh += k * outsideW;
+                if (clearestW > 0)
                 {
-                    spread = (correlation * spread) + (fresh * noise.Next());
-                    double share = k * Math.Max(0.2, a + (b * sun.NoonCosine[i]));
-                    double sigma = Math.Min(0.35, spreadA * Exponential.Of(spreadB * (1 - sun.UpShare[i])));
-                    globalW[i] = Math.Min(Math.Max(share + (sigma * spread), 0.25 * share) * outsideW, clearestOverClear * sun.ClearWPerM2[i]);
-                    wantedWh += k * outsideW;
+                    double share = k * Math.Max(0.2, a + (b * sun.NoonCosine[i])) * outsideW / clearestW;
+                    beta.Set(Math.Clamp(share, 0.01, 0.99), sigma * outsideW / clearestW);
+                    globalW[i] = clearestW * beta.At(belowShare[i]);
                 }
             }
 
@@ -70,6 +68,35 @@ internal static class HourlyClearness
                 globalW[i] = Math.Min(globalW[i] * scale, factor * highestW[i]);
             }
         }
+    }
+
+    /// <summary>For every hour the share of the month's days that are darker at that time of day: a correlated random series, each rank there once.</summary>
+    private static double[] Darker(int days, NormalNumbers noise)
+    {
+        double[] series = new double[24 * days];
+        double last = noise.Next();
+        for (int i = 0; i < series.Length; i++)
+        {
+            series[i] = last = (HourToHour * last) + (Math.Sqrt(1 - (HourToHour * HourToHour)) * noise.Next());
+        }
+
+        double[] keys = new double[days];
+        int[] order = new int[days];
+        for (int hour = 0; hour < 24; hour++)
+        {
+            for (int day = 0; day < days; day++)
+            {
+                (keys[day], order[day]) = (series[(24 * day) + hour], day);
+            }
+
+            Array.Sort(keys, order);
+            for (int rank = 0; rank < days; rank++)
+            {
+                series[(24 * order[rank]) + hour] = (rank + 0.5) / days;
+            }
+        }
+
+        return series;
     }
 
     /// <summary>Collares-Pereira and Rabl's coefficients, from the sunset hour angle that the day's sun shows.</summary>

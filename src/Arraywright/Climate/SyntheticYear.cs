@@ -68,13 +68,13 @@ public static class SyntheticYear
 
     /// <summary>Where the density of days ends, against a clear day of usual air.</summary>
     /// <remarks>
-    /// In the tropics a little above it, at the cleanest air (turbidity 2 against 3 gives some 5 % more): there every day has its clouds. Outside, behind fronts, many days are
-    /// without any: 1.3 puts as many there as six weather years from 32° to 61° want, each of them also when it is left out (reference tests). Between 23.4° and 30° in between.
+    /// In the tropics a little below it: there every day has its clouds, and the air is damp. Outside, behind fronts, many days are without any: 1.20 puts as many there as six
+    /// weather years from 32° to 61° want, each of them also when it is left out (docs/models-climate.md). Between 23.4° and 30° in between.
     /// </remarks>
     private static double HighestOverClear(double latitudeDeg)
     {
-        const double Tropical = 1.05;
-        const double Temperate = 1.30;
+        const double Tropical = 0.95;
+        const double Temperate = 1.20;
         double along = (Math.Abs(latitudeDeg) - 23.4) / (30 - 23.4);
         return Tropical + ((Temperate - Tropical) * Math.Clamp(along, 0, 1));
     }

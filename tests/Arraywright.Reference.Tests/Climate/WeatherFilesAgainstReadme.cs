@@ -27,7 +27,7 @@ public sealed class WeatherFilesAgainstReadme
 
     /// <summary>
     /// The method that makes hours of monthly means, fed with each file's own monthly means, on a plane facing south: yearly tilted irradiation and output
-    /// within 5 %, share of energy above 800 W/m² within 2 points (issue 3). As found in 2026-11: within 2.5 %, 2 % and 1.7 points.
+    /// within 5 %, share of energy above 800 W/m² within 2 points (issue 3). As found in 2026-11: within 2.4 %, 1.8 % and 1.6 points.
     /// </summary>
     [Theory]
     [InlineData("USA_AK_Anchorage")]
@@ -54,17 +54,17 @@ public sealed class WeatherFilesAgainstReadme
 
     /// <summary>
     /// How far the clear and dull days of a made year are from a real one's: the largest difference between the two distributions of daily clearness (sun on the flat
-    /// over that outside the air), as Kolmogorov's statistic has it. As found in 2026-11, not tuned: 0.06 to 0.09 at the three dull places,
-    /// 0.13 to 0.18 at the four sunny ones, whose real days crowd together.
+    /// over that outside the air), as Kolmogorov's statistic has it. As found in 2026-11, not tuned: 0.05 to 0.10 at the three dull places,
+    /// 0.10 to 0.15 at the four sunny ones, whose real days crowd together.
     /// </summary>
     [Theory]
-    [InlineData("USA_AK_Anchorage", 0.08)]
-    [InlineData("USA_VT_Burlington", 0.07)]
-    [InlineData("USA_IL_Chicago", 0.09)]
-    [InlineData("USA_CO_Denver", 0.17)]
-    [InlineData("USA_CA_Los", 0.19)]
-    [InlineData("USA_AZ_Tucson", 0.15)]
-    [InlineData("USA_HI_Honolulu", 0.14)]
+    [InlineData("USA_AK_Anchorage", 0.10)]
+    [InlineData("USA_VT_Burlington", 0.06)]
+    [InlineData("USA_IL_Chicago", 0.08)]
+    [InlineData("USA_CO_Denver", 0.15)]
+    [InlineData("USA_CA_Los", 0.15)]
+    [InlineData("USA_AZ_Tucson", 0.11)]
+    [InlineData("USA_HI_Honolulu", 0.12)]
     public void Clear_and_dull_days_are_spread_as_in_the_real_year(string name, double within)
     {
         WeatherYear real = Load(name);
@@ -78,20 +78,29 @@ public sealed class WeatherFilesAgainstReadme
     private static double[] Clearness(WeatherYear year) =>
         [.. year.Steps.Chunk(24).Select((hours, day) => hours.Sum(hour => hour.GlobalWPerM2) / 1000 / ExtraterrestrialDay.HorizontalKWhPerM2(year.Place.LatitudeDeg, day + 1))];
 
-    /// <summary>The same on the flat. As found in 2026-11: within 1.4 points, but 2.4 too few at Los Angeles, whose dull mornings turn into cloudless afternoons.</summary>
+    /// <summary>
+    /// Strong sun on the flat and tilted, the mean of nine made years for the hundredths of a degree beside the place: what is left when the chance of one made year is taken out.
+    /// One year lies within 0.4 points of it two times in three. As found in 2026-11: within 1.9 points, the most at Los Angeles on the flat, whose dull mornings turn into cloudless afternoons.
+    /// </summary>
     [Theory]
-    [InlineData("USA_AK_Anchorage", 0.02)]
-    [InlineData("USA_VT_Burlington", 0.02)]
-    [InlineData("USA_IL_Chicago", 0.02)]
-    [InlineData("USA_CO_Denver", 0.02)]
-    [InlineData("USA_CA_Los", 0.025)]
-    [InlineData("USA_AZ_Tucson", 0.02)]
-    [InlineData("USA_HI_Honolulu", 0.02)]
-    public void Strong_sun_on_the_flat_is_as_frequent_as_it_is(string name, double within)
+    [InlineData("USA_AK_Anchorage")]
+    [InlineData("USA_VT_Burlington")]
+    [InlineData("USA_IL_Chicago")]
+    [InlineData("USA_CO_Denver")]
+    [InlineData("USA_CA_Los")]
+    [InlineData("USA_AZ_Tucson")]
+    [InlineData("USA_HI_Honolulu")]
+    public void Strong_sun_is_as_frequent_as_it_is(string name)
     {
         WeatherYear real = Load(name);
-        Place place = new(real.Place.LatitudeDeg, real.Place.LongitudeDeg, real.Place.ElevationM, null, null);
-        Assert.InRange(StrongOnTheFlat(SyntheticYear.Of(Means(real), place)) - StrongOnTheFlat(real), -within, within);
+        Mount mount = new(Math.Round(0.8 * real.Place.LatitudeDeg), 180, MountKind.OpenRack);
+        WeatherYear[] made = [.. Enumerable.Range(0, 9).Select(i => SyntheticYear.Of(Means(real), new Place(real.Place.LatitudeDeg, real.Place.LongitudeDeg + (0.01 * i), real.Place.ElevationM, null, null)))];
+        double flat = made.Average(StrongOnTheFlat) - StrongOnTheFlat(real);
+        double tilted = made.Average(year => Sums(year, mount).StrongShare) - Sums(real, mount).StrongShare;
+        TestContext.Current.TestOutputHelper?.WriteLine($"{name}: {100 * flat:0.0} points on the flat, {100 * tilted:0.0} tilted");
+        Assert.InRange(flat, -0.02, 0.02);
+        Assert.InRange(tilted, -0.02, 0.02);
+        Assert.InRange(StrongOnTheFlat(made[0]) - StrongOnTheFlat(real), -0.02, 0.02);
     }
 
     /// <summary>

@@ -95,8 +95,8 @@ public sealed class YearAgainstMeasured
         double[] points = [.. year.Spans.Select((month, index) => 100 * ((month.DeliveredKWh / year.Total.DeliveredKWh) - (measured[index] / measured.Sum())))];
         Assert.Equal(391.7, measured.Sum(), 1.0); // README of the data: 392 kWh
 
-        // Most in August 2024, which was sunny: 3.1 points too few.
-        Assert.InRange(points.Min(), -3.5, -3);
+        // Most in August 2024, which was sunny: 2.8 points too few.
+        Assert.InRange(points.Min(), -3, -2.5);
         Assert.InRange(points.Max(), 1, 2);
     }
 }

@@ -78,6 +78,34 @@ public sealed class SyntheticYearTests
         Assert.Equal(0.8 / Math.Sqrt(20), Math.Sqrt(days.Average(day => (day - 0.4) * (day - 0.4))), 1e-4);
     }
 
+    /// <summary>By hand: a mean of ½ and a deviation of 1/√20 are those of 6·x·(1 − x), of which 3x² − 2x³ lies below x.</summary>
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.25)]
+    [InlineData(0.5)]
+    [InlineData(0.8)]
+    public void A_beta_spread_is_read_where_it_lies(double x)
+    {
+        BetaSpread beta = new();
+        beta.Set(0.5, 1 / Math.Sqrt(20));
+        Assert.Equal(x, beta.At((3 * x * x) - (2 * x * x * x)), 2e-3);
+    }
+
+    /// <summary>The mean is kept; a spread that would crowd at both ends (0.3 about 0.9 is the widest there is) is narrowed to one: with b = ½ about 0.9 its variance is 0.9·0.1/(5 + 1).</summary>
+    [Theory]
+    [InlineData(0.3, 0.2, 0.2)]
+    [InlineData(0.9, 0.05, 0.05)]
+    [InlineData(0.9, 0.3, 0.122474)]
+    [InlineData(0.1, 0.3, 0.122474)]
+    public void A_beta_spread_keeps_its_mean_and_crowds_at_one_end_at_most(double mean, double deviation, double kept)
+    {
+        BetaSpread beta = new();
+        beta.Set(mean, deviation);
+        double[] cases = [.. Enumerable.Range(0, 10000).Select(i => beta.At((i + 0.5) / 10000))];
+        Assert.Equal(mean, cases.Average(), 2e-3);
+        Assert.Equal(kept, Math.Sqrt(cases.Average(x => (x - mean) * (x - mean))), 2e-3);
+    }
+
     /// <summary>The sun of the made year against the position algorithm: within 6 W/m² outside the air at every hour, 1 % of a month's clear sky.</summary>
     [Theory]
     [MemberData(nameof(All))]
