@@ -22,13 +22,13 @@ public sealed class PlanDraftTests
     [Fact]
     public void A_value_keeps_the_unit_it_was_written_in_and_its_fault_finds_its_path()
     {
-        PlanDraft draft = Draft("panels:\n  - { name: a, count: 2, voc: 22.9 V, isc: 6.72 A, power: 120 W }\ninputs:\n  - { name: i, max_voltage: 50 V }\n");
+        PlanDraft draft = Draft("panels:\n  - { name: a, count: 2, voc: 22.9 V, isc: 6.72 A, imp: 6.35 A }\ninputs:\n  - { name: i, max_voltage: 50 V }\n");
         draft.Set("cable/length", "25 ft");
         draft.Set("inputs/0/max_power/value", "400");
         draft.Set("panels/0/vmp", "18.9 V");
         DraftWriting written = draft.Write();
         Assert.Contains("cable:\n  length: 25 ft\n", written.Text, StringComparison.Ordinal);
-        Assert.Contains("    isc: 6.72 A\n    vmp: 18.9 V\n", written.Text, StringComparison.Ordinal);
+        Assert.Contains("    isc: 6.72 A\n    vmp: 18.9 V\n    imp: 6.35 A\n", written.Text, StringComparison.Ordinal);
         Fault fault = Assert.Single(PlanFile.Read(written.Text, "plan").Faults);
         Assert.Equal("inputs/0/max_power/value", written.PathByLine[fault.Line]);
     }

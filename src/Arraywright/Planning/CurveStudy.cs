@@ -20,7 +20,8 @@ public static class CurveStudy
     public static CurveResult Run(Plan plan, string? input, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
         bool stated = plan.Inputs.Any(planned => planned.StatedWiring is not null && (input is null || planned.Input.Name == input));
-        PlanResult result = stated ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, cancellation);
+        // A curve needs no year: what a stated wiring earns is not asked.
+        PlanResult result = stated ? Planner.Check(plan with { Goal = Goal.Peak }, options) : Planner.Answer(plan, options, progress, cancellation);
         return Of(result, Index(result.Designs[0], input), options);
     }
 

@@ -8,19 +8,10 @@ using Arraywright.Sky;
 namespace Arraywright.Planning;
 
 /// <summary>What a plan's wiring delivers in one day.</summary>
-public sealed record DayResult
+public sealed record DayResult : RunResult
 {
-    /// <summary>The plan.</summary>
-    public required Plan Plan { get; init; }
-
     /// <summary>The date; of the weather's year where that has years of its own.</summary>
     public required DateOnly Date { get; init; }
-
-    /// <summary>The wiring, judged: the stated one, or the best.</summary>
-    public required Design Design { get; init; }
-
-    /// <summary>The day, with its steps.</summary>
-    public required EnergyResult Energy { get; init; }
 
     /// <summary>Whether the sun rises and sets.</summary>
     public required Daylight Daylight { get; init; }
@@ -30,18 +21,6 @@ public sealed record DayResult
 
     /// <summary>Sunset by the weather's clock, hour of the day.</summary>
     public required double SunsetHour { get; init; }
-
-    /// <summary>Where the weather comes from, in one sentence.</summary>
-    public required string WeatherSource { get; init; }
-
-    /// <summary>Everything filled in.</summary>
-    public required ImmutableArray<Assumption> Assumed { get; init; }
-
-    /// <summary>The usual cautions.</summary>
-    public required ImmutableArray<string> Cautions { get; init; }
-
-    /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubted(Design.Verdict);
 }
 
 /// <summary>Runs a plan's wiring through one day of a weather year.</summary>

@@ -7,29 +7,7 @@ using Arraywright.Limits;
 namespace Arraywright.Planning;
 
 /// <summary>What a plan's wiring delivers in a year.</summary>
-public sealed record YearResult
-{
-    /// <summary>The plan.</summary>
-    public required Plan Plan { get; init; }
-
-    /// <summary>The wiring, judged: the stated one, or the best.</summary>
-    public required Design Design { get; init; }
-
-    /// <summary>The year.</summary>
-    public required EnergyResult Energy { get; init; }
-
-    /// <summary>Where the weather comes from and how good it is, in one sentence.</summary>
-    public required string WeatherSource { get; init; }
-
-    /// <summary>Everything filled in.</summary>
-    public required ImmutableArray<Assumption> Assumed { get; init; }
-
-    /// <summary>The usual cautions.</summary>
-    public required ImmutableArray<string> Cautions { get; init; }
-
-    /// <summary>The verdict on the wiring, or worse where a label is in doubt.</summary>
-    public Level Verdict => Plan.Doubted(Design.Verdict);
-}
+public sealed record YearResult : RunResult;
 
 /// <summary>Runs a plan's wiring through a year.</summary>
 public static class YearStudy
@@ -69,9 +47,10 @@ public static class YearStudy
     /// <summary>The stated wiring, or the best where none is stated, and its wirings one entry an input; the plan with its cable sized for them.</summary>
     internal static (Plan Sized, Design Design, ImmutableArray<Wiring?> Wirings) Wirings(Plan plan, IProgress<double>? progress, CancellationToken cancellation)
     {
+        // What a stated wiring earns is about to be worked out: it is judged without.
         PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, PlannerOptions.Default)
+            ? Planner.Check(plan with { Goal = Goal.Peak }, PlannerOptions.Default)
             : Planner.Answer(plan, PlannerOptions.Default, progress, cancellation);
-        return (result.Plan, result.Designs[0], Planner.Wirings(result.Designs[0]));
+        return (result.Plan with { Goal = plan.Goal }, result.Designs[0], Planner.Wirings(result.Designs[0]));
     }
 }
