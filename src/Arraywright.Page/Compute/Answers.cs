@@ -11,6 +11,9 @@ namespace Arraywright.Page.Compute;
 /// <summary>Reads the plan of a question, runs the study it asks for, and hands on what it says.</summary>
 internal static class Answers
 {
+    /// <summary>One person works at one place: typing a label leaves its sun as it is.</summary>
+    private static readonly SunMemory _memory = new(2);
+
     /// <summary>Answers a question.</summary>
     /// <param name="question">The question.</param>
     /// <param name="progress">Told the share done of a search.</param>
@@ -24,7 +27,7 @@ internal static class Answers
             return;
         }
 
-        PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null));
+        PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null)) { Memory = _memory };
         if (question.Kind is QuestionKind.Plan or QuestionKind.Check)
         {
             Design(plan, question, options, progress, send);

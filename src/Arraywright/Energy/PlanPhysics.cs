@@ -13,9 +13,12 @@ internal sealed class PlanPhysics
     private readonly Dictionary<string, int> _index;
     private readonly ImmutableArray<PanelModel> _models;
 
-    public PlanPhysics(Plan plan)
+    /// <param name="plan">The plan.</param>
+    /// <param name="memory">Suns that other plans may share; null for none.</param>
+    public PlanPhysics(Plan plan, SunMemory? memory = null)
     {
         Plan = plan;
+        Sun = memory?.Of(plan) ?? new SiteSun(plan);
         Stock = plan.Panels.ToDictionary(stock => stock.Panel.Name, StringComparer.Ordinal);
         _index = plan.Panels.Select((stock, index) => (stock.Panel.Name, index)).ToDictionary(pair => pair.Name, pair => pair.index, StringComparer.Ordinal);
         _models = [.. plan.Panels.Select(stock => PanelModel.FitTo(stock.Panel))];
@@ -31,11 +34,11 @@ internal sealed class PlanPhysics
 
     public DesignTemperatures Temperatures { get; }
 
-    /// <summary>The weather of the plan's file, or else the year made from the built-in climate; null where neither is known.</summary>
-    public WeatherYear? Year => field ??= Plan.WeatherYear ?? SyntheticYear.For(Plan);
+    /// <summary>Its weather and sun.</summary>
+    public SiteSun Sun { get; }
 
     /// <summary>Voltages in that weather; null without it. Worked out when first asked for.</summary>
-    public WeatherVolts? Weather => field ??= Year is { } year ? new WeatherVolts(this, year) : null;
+    public WeatherVolts? Weather => field ??= Sun.Highest is { } highest ? new WeatherVolts(this, highest) : null;
 
     /// <summary>Open-circuit voltage of one unshaded panel, V.</summary>
     public double OpenCircuitV(string panel, Conditions conditions) => DiodeCurve.OpenCircuitV(_models[_index[panel]].At(conditions));

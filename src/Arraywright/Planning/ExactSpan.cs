@@ -8,22 +8,16 @@ namespace Arraywright.Planning;
 /// <summary>The year, or the days, that a plan's wirings are to be best in: distilled into moments to search by, and whole to solve the best again.</summary>
 internal sealed class ExactSpan
 {
-    /// <summary>Moments where all panels see the same sun; see <see cref="DistilledMoments"/>.</summary>
-    private const int Moments = 24;
-
-    /// <summary>Moments where they do not.</summary>
-    private const int MomentsOfSeveralSuns = 40;
-
     private readonly WeatherYear _weather;
 
     private ExactSpan(PlanPhysics physics, WeatherYear weather, DaySpan? dates)
     {
         (Physics, _weather, Dates) = (physics, weather, dates);
-        Series = SunOnPanels.Of(physics.Plan, weather, SunOptions.Of(physics.Plan));
-        bool oneSun = physics.Plan.Panels.All(stock => stock.Mount is null && stock.Shade.Hours.IsEmpty);
+        bool isWhole = dates is null;
+        Series = isWhole ? physics.Sun.Series! : SunOnPanels.Of(physics.Plan, weather, SunOptions.Of(physics.Plan));
         Ranking = new RankingMoments
         {
-            Moments = DistilledMoments.Of(Series, oneSun ? Moments : MomentsOfSeveralSuns, EnergyOptions.Default.SpreadWithinStep),
+            Moments = isWhole ? physics.Sun.Moments : SiteSun.MomentsOf(physics.Plan, Series),
             Assumptions = [.. Assumed()],
             IsYearEnergy = true,
         };
@@ -45,7 +39,7 @@ internal sealed class ExactSpan
     public static ExactSpan? For(PlanPhysics physics)
     {
         Plan plan = physics.Plan;
-        if (plan.Goal == Goal.Peak || physics.Year is not { } weather)
+        if (plan.Goal == Goal.Peak || physics.Sun.Year is not { } weather)
         {
             return null;
         }

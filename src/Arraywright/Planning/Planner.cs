@@ -30,6 +30,7 @@ public static class Planner
     /// </remarks>
     public static PlanResult Answer(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
+        options = options with { Memory = options.Memory ?? new SunMemory(1) };
         if (!CableSizing.IsOpen(plan))
         {
             return AnswerSized(plan, options, progress, cancellation);
@@ -194,7 +195,7 @@ public static class Planner
         public Setting(Plan plan, PlannerOptions options)
         {
             _options = options;
-            Physics = new PlanPhysics(plan);
+            Physics = new PlanPhysics(plan, options.Memory);
             Seen = Physics.Seen(options.Conditions);
             Exact = ExactSpan.For(Physics);
             Ranking = new RankingWorth(Physics, Exact?.Ranking ?? RankingMoments.For(plan, Seen));
@@ -235,9 +236,9 @@ public static class Planner
             Search = search,
             Temperatures = Physics.Temperatures with
             {
-                ColdestDaylightAirC = Physics.Year?.ColdestDaylightAirC,
+                ColdestDaylightAirC = Physics.Sun.Year?.ColdestDaylightAirC,
                 ColdestDaylightCellC = Physics.Weather?.ColdestCellC,
-                DaylightSource = Physics.Year?.Source,
+                DaylightSource = Physics.Sun.Year?.Source,
             },
             Assumed = Assumed,
             Cautions = Cautions.Usual,

@@ -8,7 +8,7 @@ namespace Arraywright.Sky;
 public readonly record struct HorizonPoint(double AzimuthDeg, double ElevationDeg);
 
 /// <summary>Hills, trees and houses round a place.</summary>
-public sealed class HorizonProfile
+public sealed class HorizonProfile : IEquatable<HorizonProfile>
 {
     /// <summary>Slices of the round in which the sky above the horizon is added up: half a degree each.</summary>
     private const int Slices = 720;
@@ -33,6 +33,15 @@ public sealed class HorizonProfile
 
     /// <summary>Its points by azimuth, from 0 to under 360.</summary>
     public ImmutableArray<HorizonPoint> Points { get; }
+
+    /// <summary>Equal when the points are.</summary>
+    public bool Equals(HorizonProfile? other) => other is not null && Points.AsSpan().SequenceEqual(other.Points.AsSpan());
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as HorizonProfile);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Points.IsEmpty ? 0 : HashCode.Combine(Points.Length, Points[0], Points[^1]);
 
     /// <summary>Elevation of the horizon in a direction, degrees; 0 where it is free.</summary>
     public double ElevationDeg(double azimuthDeg)
