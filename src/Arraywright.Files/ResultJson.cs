@@ -149,7 +149,7 @@ public static class ResultJson
         json.WriteEndObject();
     }
 
-    private static string Document(Action<Utf8JsonWriter> write)
+    internal static string Document(Action<Utf8JsonWriter> write)
     {
         using MemoryStream stream = new();
         using (Utf8JsonWriter json = new(stream, JsonFigures.Options))
@@ -163,6 +163,15 @@ public static class ResultJson
         return Encoding.UTF8.GetString(stream.GetBuffer().AsSpan(0, (int)stream.Length)) + "\n";
     }
 
+    internal static void Write(Utf8JsonWriter json, Assumption assumption)
+    {
+        json.WriteStartObject();
+        json.WriteString("what", assumption.What);
+        json.WriteString("value", assumption.Value);
+        json.WriteString("why", assumption.Why);
+        json.WriteEndObject();
+    }
+
     private static void Head(Utf8JsonWriter json, Plan plan, Level verdict, IEnumerable<Assumption> assumed, IEnumerable<string> cautions)
     {
         json.WriteString("plan", plan.Name);
@@ -170,11 +179,7 @@ public static class ResultJson
         json.WriteStartArray("assumed");
         foreach (Assumption assumption in assumed)
         {
-            json.WriteStartObject();
-            json.WriteString("what", assumption.What);
-            json.WriteString("value", assumption.Value);
-            json.WriteString("why", assumption.Why);
-            json.WriteEndObject();
+            Write(json, assumption);
         }
 
         json.WriteEndArray();

@@ -51,6 +51,24 @@ public sealed class WeatherVerbTests : IDisposable
     }
 
     [Fact]
+    public void It_says_what_it_wrote_as_JSON_and_in_one_line()
+    {
+        using PowerServer server = new(PowerServer.Json(MadeWeather.PowerJson(2020)));
+        (int exit, string output, string error) = Weather(server.Address, "--years", "2020", "--json");
+        Assert.Empty(error);
+        Assert.Equal(0, exit);
+        using JsonDocument json = JsonDocument.Parse(output);
+        Assert.Equal(1, json.RootElement.GetProperty("format").GetInt32());
+        Assert.Equal("Lambing shed", json.RootElement.GetProperty("plan").GetString());
+        Assert.Equal(PathOf("shed-weather.csv"), json.RootElement.GetProperty("file").GetString());
+        Assert.Equal("shed-weather.csv", json.RootElement.GetProperty("weather").GetString());
+        Assert.Contains("the year 2020 from NASA POWER", json.RootElement.GetProperty("weather_source").GetString(), StringComparison.Ordinal);
+        Assert.Equal(1, json.RootElement.GetProperty("step_h").GetDouble());
+
+        Assert.Equal("weather: shed-weather.csv\n", Weather(server.Address, "--years", "2020", "--quiet").Output);
+    }
+
+    [Fact]
     public void A_run_that_broke_off_goes_on_where_it_stopped()
     {
         using PowerServer server = new(PowerServer.Json(MadeWeather.PowerJson(2020)), PowerServer.Status(404), PowerServer.Json(MadeWeather.PowerJson(2021)));

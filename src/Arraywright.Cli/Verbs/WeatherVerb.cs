@@ -29,7 +29,7 @@ internal static class WeatherVerb
         command.Add(years);
         command.Add(cache);
         command.Add(service);
-        PlanOptions options = new PlanOptions().WithPlan(command);
+        PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command);
         command.SetAction(parse =>
         {
             host.WatchForInterrupt();
@@ -47,8 +47,9 @@ internal static class WeatherVerb
                     return ExitCode.WrongInput;
                 }
 
-                return Fetched(host, place, range, address, parse.GetValue(cache) ?? UsualCache()) is { } weather
-                    ? Save(host, weather, planPath, parse.GetValue(output) ?? UsualOutput(planPath))
+                Manners manners = options.Manners(parse);
+                return Fetched(host, manners, place, range, address, parse.GetValue(cache) ?? UsualCache()) is { } weather
+                    ? Save(host, manners, plan, weather, planPath, parse.GetValue(output) ?? UsualOutput(planPath))
                     : ExitCode.WrongInput;
             });
         });
@@ -56,11 +57,11 @@ internal static class WeatherVerb
     }
 
     /// <summary>The typical year; null, with the reasons told, when a year did not come.</summary>
-    private static WeatherYear? Fetched(Host host, Place place, (int First, int Last) range, Uri address, string cacheFolder)
+    private static WeatherYear? Fetched(Host host, Manners manners, Place place, (int First, int Last) range, Uri address, string cacheFolder)
     {
         using HttpClient http = new() { Timeout = Timeout.InfiniteTimeSpan };
         PowerClient client = new(http, cacheFolder, new PowerOptions { Address = address }, TimeProvider.System);
-        (ImmutableArray<WeatherYear> fetched, _) = Work.UnderBar(host, default, (bar, stop) => FetchAsync(host, client, place, range, bar, stop).GetAwaiter().GetResult());
+        (ImmutableArray<WeatherYear> fetched, _) = Work.UnderBar(host, manners, (bar, stop) => FetchAsync(host, client, place, range, bar, stop).GetAwaiter().GetResult());
         string which = range.First == range.Last ? $"the year {range.First}" : $"a typical year of {range.First} to {range.Last}";
         return fetched.IsEmpty ? null : TypicalYear.Of(fetched, $"{which} from NASA POWER: sun from satellites on a grid of 1 degree, air from a weather model on one of half a degree");
     }
@@ -89,14 +90,16 @@ internal static class WeatherVerb
         return years.MoveToImmutable();
     }
 
-    private static int Save(Host host, WeatherYear weather, string planPath, string path)
+    private static int Save(Host host, Manners manners, Plan plan, WeatherYear weather, string planPath, string path)
     {
         int saved = Work.Save(host, path, WeatherCsvWriter.Write(weather), replace: true);
         if (saved == ExitCode.Done)
         {
             string fromPlan = Path.GetRelativePath(Folder(planPath), path).Replace('\\', '/');
             CultureInfo plain = CultureInfo.InvariantCulture;
-            host.Print(string.Create(plain, $"Wrote {path}: {weather.GlobalKWhPerM2:0} kWh/m² a year on the flat, coldest hour {weather.ColdestAirC:0.0} °C.\nAdd to the plan, under \"place:\":\n  weather: {fromPlan}\n"));
+            host.Print(manners.Json ? WeatherJson.Write(plan, weather, path, fromPlan)
+                : manners.Quiet ? $"weather: {fromPlan}\n"
+                : string.Create(plain, $"Wrote {path}: {weather.GlobalKWhPerM2:0} kWh/m² a year on the flat, coldest hour {weather.ColdestAirC:0.0} °C.\nAdd to the plan, under \"place:\":\n  weather: {fromPlan}\n"));
         }
 
         return saved;
