@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using Arraywright.Files.Asking;
 using Arraywright.Planning;
 
 namespace Arraywright.Cli;
@@ -11,10 +11,10 @@ internal sealed class PlanOptions
     private readonly Option<bool> _json = new("--json") { Description = "only JSON on standard output" };
     private readonly Option<bool> _quiet = new("--quiet") { Description = "only the answer: one line, no remarks, no bar" };
     private readonly Option<bool> _noColor = new("--no-color") { Description = "no colour, also not on a terminal" };
-    private readonly Option<double?> _irradiance = Condition("--irradiance", "W/m2", 0, 1500, "sun in the plane of the panels, 0 to 1500 W/m2");
-    private readonly Option<double?> _cell = Condition("--cell", "C", -60, 110, "temperature of the cells, -60 to 110 C");
-    private readonly Option<double?> _air = Condition("--air", "C", -60, 60, "temperature of the air instead, -60 to 60 C");
-    private readonly Option<double?> _wind = Condition("--wind", "m/s", 0, 60, "wind at the panels, 0 to 60 m/s, beside --air");
+    private readonly Option<double?> _irradiance = ValueOption.Create(AskedOptions.Irradiance);
+    private readonly Option<double?> _cell = ValueOption.Create(AskedOptions.Cell);
+    private readonly Option<double?> _air = ValueOption.Create(AskedOptions.Air);
+    private readonly Option<double?> _wind = ValueOption.Create(AskedOptions.Wind);
 
     /// <summary>Adds the plan file.</summary>
     public PlanOptions WithPlan(Command command)
@@ -65,22 +65,4 @@ internal sealed class PlanOptions
     /// <summary>The stated conditions.</summary>
     public PlannerOptions Planner(ParseResult parse) =>
         new(new StatedConditions(parse.GetValue(_irradiance), parse.GetValue(_cell), parse.GetValue(_air), parse.GetValue(_wind)));
-
-    private static Option<double?> Condition(string name, string unit, double least, double most, string description) => new(name)
-    {
-        Description = description,
-        HelpName = unit,
-        CustomParser = result =>
-        {
-            string text = result.Tokens.Count == 1 ? result.Tokens[0].Value : "";
-            bool number = double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value);
-            if (number && value >= least && value <= most)
-            {
-                return value;
-            }
-
-            result.AddError($"{name}: found \"{text}\"; expected a number from {least.ToString(CultureInfo.InvariantCulture)} to {most.ToString(CultureInfo.InvariantCulture)}, in {unit}, without its unit");
-            return null;
-        },
-    };
 }

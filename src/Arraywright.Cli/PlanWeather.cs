@@ -1,4 +1,3 @@
-using Arraywright.Climate;
 using Arraywright.Files;
 using Arraywright.Files.Weather;
 
@@ -22,17 +21,5 @@ internal static class PlanWeather
         }
 
         return reading.Year is { } weather ? plan with { WeatherYear = weather } : null;
-    }
-
-    /// <summary>The weather of the plan's file, or the built-in one; null, with the reason told, where there is neither.</summary>
-    public static WeatherYear? Find(Host host, Plan plan, string planPath)
-    {
-        WeatherYear? weather = plan.WeatherYear ?? SyntheticYear.For(plan);
-        if (weather is null)
-        {
-            host.Error.WriteLine($"arraywright: {planPath}: {(plan.Place is null ? "the plan names no place" : "the built-in climate does not know this place, it is over open sea")}; expected \"place:\" with a latitude and a longitude on land, or with a weather file");
-        }
-
-        return weather;
     }
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using Arraywright.Files;
+using Arraywright.Files.Asking;
 
 namespace Arraywright.Cli;
 
@@ -22,6 +23,21 @@ internal static class Work
         }
 
         return reading.Plan is { } plan ? run(plan) : ExitCode.WrongInput;
+    }
+
+    /// <summary>Asks under a bar and hands on the result; where the question cannot be put to the plan, says why, and that the input is wrong.</summary>
+    public static int Ask<T>(Host host, Manners manners, string path, Func<IProgress<double>, CancellationToken, Asked<T>> ask, Func<T, int> print)
+        where T : class
+    {
+        (Asked<T> asked, _) = UnderBar(host, manners, ask);
+        if (asked.Result is { } result)
+        {
+            return print(result);
+        }
+
+        (string? option, string text) = asked.Refusal!;
+        host.Error.WriteLine($"arraywright: {(option is null ? path : "--" + option)}: {text}");
+        return ExitCode.WrongInput;
     }
 
     /// <summary>Computes under a bar; on Ctrl-C there is no result.</summary>

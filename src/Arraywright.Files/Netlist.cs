@@ -12,6 +12,9 @@ namespace Arraywright.Files;
 /// </remarks>
 public sealed class Netlist
 {
+    /// <summary>Steps of a sweep that draws a smooth curve.</summary>
+    public const int UsualSteps = 500;
+
     /// <summary>k·T/q at 27 °C with k and q of CODATA 2014, V.</summary>
     private const double ThermalV = 1.38064852e-23 * 300.15 / 1.6021766208e-19;
 

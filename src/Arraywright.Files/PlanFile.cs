@@ -19,7 +19,8 @@ public static class PlanFile
     /// <summary>Reads the bytes of a file: UTF-8, with or without a byte-order mark, any line ends, at most 1 MiB.</summary>
     /// <param name="bytes">The whole file.</param>
     /// <param name="fileName">Name that faults show.</param>
-    public static PlanReading ReadBytes(ReadOnlyMemory<byte> bytes, string fileName)
+    /// <param name="mayNameFiles">False for a plan from somebody else, which must not choose the files that are read here: naming one is then a fault.</param>
+    public static PlanReading ReadBytes(ReadOnlyMemory<byte> bytes, string fileName, bool mayNameFiles = true)
     {
         FaultList faults = new(fileName);
         if (bytes.Length > FileBytes.Most)
@@ -28,13 +29,14 @@ public static class PlanFile
             return new PlanReading(null, faults.InFileOrder());
         }
 
-        return TextDecoding.Decode(bytes.Span, faults) is { } text ? Read(text, fileName) : new PlanReading(null, faults.InFileOrder());
+        return TextDecoding.Decode(bytes.Span, faults) is { } text ? Read(text, fileName, mayNameFiles) : new PlanReading(null, faults.InFileOrder());
     }
 
     /// <summary>Reads the text of a plan.</summary>
     /// <param name="text">The whole text.</param>
     /// <param name="fileName">Name that faults show.</param>
-    public static PlanReading Read(string text, string fileName)
+    /// <param name="mayNameFiles">False for a plan from somebody else; see <see cref="ReadBytes"/>.</param>
+    public static PlanReading Read(string text, string fileName, bool mayNameFiles = true)
     {
         FaultList faults = new(fileName);
         Plan? plan = null;
@@ -44,7 +46,7 @@ public static class PlanFile
         }
         else if (TextCheck.Clean(text, faults) is { } clean && new YamlTreeReader(clean, faults).Read() is { } root)
         {
-            plan = new PlanBuilder(faults).Build(root, fileName);
+            plan = new PlanBuilder(faults, mayNameFiles).Build(root, fileName);
         }
 
         return new PlanReading(faults.Count == 0 ? plan : null, faults.InFileOrder());

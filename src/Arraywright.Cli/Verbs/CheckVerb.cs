@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Arraywright.Planning;
+using Arraywright.Files.Asking;
 
 namespace Arraywright.Cli.Verbs;
 
@@ -12,13 +12,13 @@ internal static class CheckVerb
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command).WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
-            if (plan.Inputs.All(input => input.StatedWiring is null))
-            {
-                host.Error.WriteLine($"arraywright: {options.Path(parse)}: no input states a wiring; expected \"wiring:\" at an input, such as \"wiring: a + b\"; to let the tool find one: arraywright plan");
-                return ExitCode.WrongInput;
-            }
-
-            return PlanVerb.Print(host, Planner.Check(plan, options.Planner(parse)), options.Manners(parse), null);
+            Manners manners = options.Manners(parse);
+            return Work.Ask(
+                host,
+                manners,
+                options.Path(parse),
+                (_, _) => Questions.Check(plan, options.Planner(parse)),
+                result => PlanVerb.Print(host, result, manners, null));
         }));
         return command;
     }

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Arraywright.Files;
-using Arraywright.Planning;
+using Arraywright.Files.Asking;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
 
@@ -17,19 +17,13 @@ internal static class CurveVerb
         PlanOptions options = new PlanOptions().WithPlan(command).WithManners(command).WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
-            if (!input.Names(plan, parse, host))
-            {
-                return ExitCode.WrongInput;
-            }
-
             Manners manners = options.Manners(parse);
-            (CurveResult result, _) = Work.UnderBar(host, manners, (bar, stop) => CurveStudy.Run(plan, input.Name(parse), options.Planner(parse), bar, stop));
-            if (chart.Save(host, parse, () => CurvePlot.Of(result)) is not ExitCode.Done and int refused)
-            {
-                return refused;
-            }
-
-            return Print(host, result, manners);
+            return Work.Ask(
+                host,
+                manners,
+                options.Path(parse),
+                (bar, stop) => Questions.Curve(plan, input.Name(parse), options.Planner(parse), bar, stop),
+                result => chart.Save(host, parse, () => CurvePlot.Of(result)) is not ExitCode.Done and int refused ? refused : Print(host, result, manners));
         }));
         return command;
     }

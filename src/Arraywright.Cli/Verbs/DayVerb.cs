@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
 using Arraywright.Files;
+using Arraywright.Files.Asking;
 using Arraywright.Planning;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
@@ -13,7 +13,8 @@ internal static class DayVerb
     public static Command Create(Host host)
     {
         Command command = new("day", "Runs the stated or best wiring through one day: hour by hour, and where the rest goes.");
-        Option<DateOnly?> date = DateOption.Create("the day: month and day, with or without a year before them", required: true);
+        Option<DateOnly?> date = ValueOption.Create(AskedOptions.Date);
+        date.Required = true;
         Option<bool> clear = new("--clear") { Description = "a clear sky at that day's temperatures, in place of the weather's sun" };
         command.Add(date);
         command.Add(clear);
@@ -28,17 +29,8 @@ internal static class DayVerb
                 (isShort ? (Action<DayResult>)screen.WriteShort : screen.Write)(result);
             },
         };
-        command.SetAction(parse => verb.Run(host, parse, (plan, weather, energy, bar, stop) =>
-        {
-            DateOnly day = parse.GetRequiredValue(date)!.Value;
-            if (DayStudy.Has(weather, day))
-            {
-                return DayStudy.Run(plan, weather, day, parse.GetValue(clear), energy, bar, stop);
-            }
-
-            host.Error.WriteLine($"arraywright: the weather has no {day.ToString("MMMM d", CultureInfo.InvariantCulture)}; expected a day of its year");
-            return null;
-        }));
+        command.SetAction(parse => verb.Run(host, parse, (plan, energy, bar, stop) =>
+            Questions.Day(plan, parse.GetRequiredValue(date)!.Value, parse.GetValue(clear), energy, bar, stop)));
         return command;
     }
 }

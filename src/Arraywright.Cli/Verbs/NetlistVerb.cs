@@ -1,7 +1,6 @@
 using System.CommandLine;
-using Arraywright.Electrical;
 using Arraywright.Files;
-using Arraywright.Planning;
+using Arraywright.Files.Asking;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
@@ -9,8 +8,6 @@ namespace Arraywright.Cli.Verbs;
 /// <summary>The wiring as a netlist for circuit simulators.</summary>
 internal static class NetlistVerb
 {
-    private const int SweepSteps = 500;
-
     public static Command Create(Host host)
     {
         Command command = new("netlist", "Writes the wiring as a SPICE netlist, for a second opinion.");
@@ -18,25 +15,23 @@ internal static class NetlistVerb
         command.Add(output);
         InputOption input = new(command);
         PlanOptions options = new PlanOptions().WithPlan(command).WithConditions(command);
-        command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
-        {
-            if (!input.Names(plan, parse, host))
-            {
-                return ExitCode.WrongInput;
-            }
-
-            (CurveResult curve, _) = Work.UnderBar(host, default, (bar, stop) => CurveStudy.Run(plan, input.Name(parse), options.Planner(parse), bar, stop));
-            Assignment assignment = curve.Assignment;
-            string title = $"{plan.Name}: {assignment.Input}: {WiringText.Print(assignment.Wiring!)}, {MeterTable.At(assignment.Conditions)}";
-            string netlist = Netlist.Write(title, curve.Circuit, curve.VoltageV[^1], SweepSteps);
-            if (parse.GetValue(output) is { } path)
-            {
-                return Work.Save(host, path, netlist, replace: true);
-            }
-
-            host.Print(netlist);
-            return ExitCode.Done;
-        }));
+        command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan => Work.Ask(
+            host,
+            default,
+            options.Path(parse),
+            (bar, stop) => Questions.Curve(plan, input.Name(parse), options.Planner(parse), bar, stop),
+            curve => Write(host, Netlist.Write(CurveTitle.Of(curve), curve.Circuit, curve.VoltageV[^1], Netlist.UsualSteps), parse.GetValue(output)))));
         return command;
+    }
+
+    private static int Write(Host host, string netlist, string? path)
+    {
+        if (path is not null)
+        {
+            return Work.Save(host, path, netlist, replace: true);
+        }
+
+        host.Print(netlist);
+        return ExitCode.Done;
     }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
-using Arraywright.Climate;
-using Arraywright.Energy;
+using Arraywright.Files.Asking;
 using Arraywright.Planning;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
@@ -14,7 +13,7 @@ internal sealed class RunVerb<T>
 {
     private readonly Option<bool> _hourly = new("--no-spread") { Description = "take each hour at its mean, without its bright and clouded minutes" };
     private readonly Option<string> _csv;
-    private readonly StepOption _step;
+    private readonly Option<int?> _step = ValueOption.Create(AskedOptions.Step);
     private readonly PictureOption _chart;
     private readonly PlanOptions _options;
 
@@ -26,7 +25,7 @@ internal sealed class RunVerb<T>
         _csv = new("--csv") { Description = $"a file for the {rows} as comma-separated text; one that is there is replaced", HelpName = "FILE" };
         command.Add(_hourly);
         command.Add(_csv);
-        _step = new StepOption(command);
+        command.Add(_step);
         _chart = new PictureOption(command);
         _options = new PlanOptions().WithPlan(command).WithManners(command);
     }
@@ -46,18 +45,12 @@ internal sealed class RunVerb<T>
     /// <summary>Reads, runs, saves, prints.</summary>
     /// <param name="host">The outside.</param>
     /// <param name="parse">The command line.</param>
-    /// <param name="run">Runs the plan through its weather; null, with the reason told, where the weather does not do.</param>
-    public int Run(Host host, ParseResult parse, Func<Plan, WeatherYear, EnergyOptions, IProgress<double>, CancellationToken, T?> run) => Work.WithPlan(host, _options.Path(parse), plan =>
+    /// <param name="run">Runs the plan through its weather.</param>
+    public int Run(Host host, ParseResult parse, Func<Plan, EnergyQuestion, IProgress<double>, CancellationToken, Asked<T>> run) => Work.WithPlan(host, _options.Path(parse), plan =>
     {
-        if (PlanWeather.Find(host, plan, _options.Path(parse)) is not { } weather || _step.Refuses(host, parse, weather))
-        {
-            return ExitCode.WrongInput;
-        }
-
         Manners manners = _options.Manners(parse);
-        EnergyOptions energy = new() { SpreadWithinStep = !parse.GetValue(_hourly), StepH = _step.Hours(parse) };
-        (T? result, _) = Work.UnderBar(host, manners, (bar, stop) => run(plan, weather, energy, bar, stop));
-        return result is null ? ExitCode.WrongInput : Told(host, parse, manners, result);
+        EnergyQuestion energy = new(parse.GetValue(_step), parse.GetValue(_hourly));
+        return Work.Ask(host, manners, _options.Path(parse), (bar, stop) => run(plan, energy, bar, stop), result => Told(host, parse, manners, result));
     });
 
     private int Told(Host host, ParseResult parse, Manners manners, T result)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Arraywright.Files;
+using Arraywright.Files.Asking;
 using Arraywright.Planning;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
@@ -23,7 +24,7 @@ internal static class YearVerb
                 (isShort ? (Action<YearResult>)screen.WriteShort : screen.Write)(result);
             },
         };
-        command.SetAction(parse => verb.Run(host, parse, YearStudy.Run));
+        command.SetAction(parse => verb.Run(host, parse, Questions.Year));
         return command;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Arraywright.Files.Keys;
+using Arraywright.Files.Text;
 using Arraywright.Sky;
 
 namespace Arraywright.Files.Plans;
@@ -7,7 +8,7 @@ namespace Arraywright.Files.Plans;
 /// <summary>Reads where the panels stand.</summary>
 internal static class PlaceReader
 {
-    public static Place? Read(Fields root, List<Assumption> assumed)
+    public static Place? Read(Fields root, List<Assumption> assumed, bool mayNameFiles)
     {
         if (root.Group(RootKeys.Place) is not { } fields)
         {
@@ -19,6 +20,11 @@ internal static class PlaceReader
         double elevationM = statedM ?? Defaults.ElevationM(fields.Has(PlaceKeys.Elevation), assumed);
         double? coldestC = fields.Figure(PlaceKeys.Coldest);
         string? weather = fields.Text(PlaceKeys.Weather);
+        if (weather is not null && !mayNameFiles)
+        {
+            fields.Faults.Add(fields.PlaceOf(PlaceKeys.Weather), Quoted.Text(weather), "a plan that names no file, since it was sent here", "leave \"weather:\" out, and the built-in climate serves; or run the command beside the file");
+        }
+
         PlaceZone? zone = Zone(fields);
         HorizonProfile? horizon = SurroundingsReader.Horizon(fields);
         ImmutableArray<double> albedo = SurroundingsReader.Albedo(fields);

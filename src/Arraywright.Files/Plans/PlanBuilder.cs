@@ -9,7 +9,7 @@ using Arraywright.Sky;
 namespace Arraywright.Files.Plans;
 
 /// <summary>Builds a plan from its tree, one section after the other; each reports its own faults and reading goes on.</summary>
-internal sealed class PlanBuilder(FaultList faults)
+internal sealed class PlanBuilder(FaultList faults, bool mayNameFiles)
 {
     /// <summary>The plan; meaningless when there is any fault, and null where it cannot even be put together.</summary>
     public Plan? Build(YamlMapping root, string fileName)
@@ -17,7 +17,7 @@ internal sealed class PlanBuilder(FaultList faults)
         Fields fields = new(root, RootKeys.Section, faults);
         List<Assumption> assumed = [];
         string name = fields.Text(RootKeys.Plan) ?? TitleFrom(fileName);
-        Place? place = PlaceReader.Read(fields, assumed);
+        Place? place = PlaceReader.Read(fields, assumed, mayNameFiles);
         Goal goal = fields.Choice(RootKeys.Goal) is { } chosen ? (Goal)chosen : Defaults.Goal(fields.Has(RootKeys.Place), assumed);
         DaySpan? dates = fields.Days(RootKeys.Date);
         Mount mount = MountReader.Read(fields, place, assumed);
