@@ -53,6 +53,7 @@ internal static class CommandLine
             AskVerb.Create(host),
             NetlistVerb.Create(host),
             QuickVerb.Create(host),
+            ServeVerb.Create(host),
             NewVerb.Create(host),
             SchemaVerb.Create(host),
             ExampleVerb.Create(host),

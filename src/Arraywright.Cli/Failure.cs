@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Arraywright.Presentation;
 
 namespace Arraywright.Cli;
 
@@ -10,7 +11,7 @@ internal static class Failure
     {
         host.Error.WriteLine("arraywright: something failed inside, and not by your doing. Trust no figure of this run.");
         host.Error.WriteLine($"  {failure.GetType().Name}: {failure.Message}");
-        host.Error.WriteLine($"  {VersionText.Line} on {RuntimeInformation.RuntimeIdentifier}");
+        host.Error.WriteLine($"  {ProgramVersion.Line} on {RuntimeInformation.RuntimeIdentifier}");
         host.Error.WriteLine("Please report these lines with the command line and the plan file.");
         if (host.Trace)
         {

@@ -29,6 +29,7 @@ internal sealed class HelpText(Host host) : SynchronousCommandLineAction
             "quick 4x \"22.9V 6.72A 18.9V 6.35A\" --onto \"50V 10A 400W\"",
             "quick 2x \"23V 6.7A 120W\" 1x \"44V 5.8A 200W\" --onto \"60V 12A\"",
         ],
+        ["serve"] = ["serve", "serve --listen 0.0.0.0 --port 80 --name sun.example.org"],
         ["new"] = ["new shed.yaml"],
         ["schema"] = ["schema > plan.schema.json"],
         ["example"] = ["example"],

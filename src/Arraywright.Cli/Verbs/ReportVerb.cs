@@ -1,8 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-using Arraywright.Climate;
-using Arraywright.Planning;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
 using Arraywright.Print;
@@ -26,7 +24,7 @@ internal static class ReportVerb
         options.WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
-            (ReportSubject subject, _) = Work.UnderBar(host, default, (bar, stop) => Subject(plan, options.Planner(parse), parse.GetValue(date), bar, stop));
+            (ReportSubject subject, _) = Work.UnderBar(host, default, (bar, stop) => ReportSubject.Run(plan, options.Planner(parse), parse.GetValue(date), bar, stop));
             if (Save(host, parse.GetRequiredValue(output), ReportBuilder.Of(subject)) is not ExitCode.Done and int refused)
             {
                 return refused;
@@ -68,15 +66,6 @@ internal static class ReportVerb
             return null;
         },
     };
-
-    /// <summary>The stated wiring, or the best where none is stated, with its year where there is weather for one.</summary>
-    private static ReportSubject Subject(Plan plan, PlannerOptions options, DateOnly? date, IProgress<double> progress, CancellationToken cancellation)
-    {
-        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, options)
-            : Planner.Answer(plan, options, progress, cancellation);
-        return ReportSubject.Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, VersionText.Line, date, cancellation);
-    }
 
     private static int Save(Host host, string path, ReportDocument report)
     {

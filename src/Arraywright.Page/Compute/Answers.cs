@@ -61,7 +61,7 @@ internal static class Answers
             case QuestionKind.Ask:
                 return AskSheet.Of(Planner.Ask(plan, options, progress, CancellationToken.None));
             case QuestionKind.Report:
-                return ReportSheet.Of(ReportSubject.Of(Result(plan, options, progress), Weather(plan), options, ReportSheet.Program, question.Date, CancellationToken.None));
+                return ReportSheet.Of(ReportSubject.Run(plan, options, question.Date, progress, CancellationToken.None));
         }
 
         if (Weather(plan) is not { } weather)
@@ -80,9 +80,6 @@ internal static class Answers
             _ => new Sheet("", []),
         };
     }
-
-    private static PlanResult Result(Plan plan, PlannerOptions options, IProgress<double> progress) =>
-        plan.Inputs.Any(input => input.StatedWiring is not null) ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
 
     private static WeatherYear? Weather(Plan plan) => plan.WeatherYear ?? SyntheticYear.For(plan);
 

@@ -1,4 +1,3 @@
-using System.Reflection;
 using Arraywright.Presentation.Report;
 
 namespace Arraywright.Page.Compute;
@@ -6,10 +5,6 @@ namespace Arraywright.Page.Compute;
 /// <summary>A report, or any block of one, as the page shows it.</summary>
 internal static class ReportSheet
 {
-    /// <summary>The program and its version, as the command names itself.</summary>
-    public static string Program { get; } =
-        $"arraywright {typeof(Plan).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0]}";
-
     /// <summary>The report on a subject, with the file it is as HTML.</summary>
     public static Sheet Of(ReportSubject subject)
     {

@@ -45,14 +45,27 @@ public sealed record ReportSubject
     /// <summary>The design reported.</summary>
     public Design Design => Result.Designs[0];
 
+    /// <summary>The stated wiring, or the best where none is stated, with its year where there is weather for one.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="options">The conditions its operating points are of.</param>
+    /// <param name="date">The date to print on it; null for none.</param>
+    /// <param name="progress">Told the share done of a search.</param>
+    /// <param name="cancellation">Ends it early.</param>
+    public static ReportSubject Run(Plan plan, PlannerOptions options, DateOnly? date, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
+            ? Planner.Check(plan, options)
+            : Planner.Answer(plan, options, progress, cancellation);
+        return Of(result, plan.WeatherYear ?? SyntheticYear.For(plan), options, date, cancellation);
+    }
+
     /// <summary>Works out what a report says beside the answer itself.</summary>
     /// <param name="result">The answer.</param>
     /// <param name="weather">The weather of its year; null where there is none.</param>
     /// <param name="options">The conditions its operating points are of.</param>
-    /// <param name="program">The program and its version.</param>
     /// <param name="date">The date to print on it; null for none.</param>
     /// <param name="cancellation">Ends it early.</param>
-    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, string program, DateOnly? date, CancellationToken cancellation)
+    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, DateOnly? date, CancellationToken cancellation)
     {
         PartsList parts = PartsStudy.Of(result, options, cancellation);
         (Plan plan, Design design) = (result.Plan, result.Designs[0]);
@@ -64,7 +77,7 @@ public sealed record ReportSubject
             Readings = ReadingStudy.Of(plan, design, options),
             Parts = parts,
             Order = ConnectionPlanner.Of(plan, design, parts.Verdict, options.Conditions),
-            Program = program,
+            Program = ProgramVersion.Line,
             Date = date,
         };
     }
