@@ -17,7 +17,7 @@ internal static class ServeBench
     /// <param name="seconds">How long each kind of load lasts.</param>
     public static async Task RunAsync(TextWriter writer, double seconds)
     {
-        using Process host = Process.Start(new ProcessStartInfo("./arraywright", ["serve", "--port", "0"]) { RedirectStandardOutput = true })!;
+        using Process host = Process.Start(new ProcessStartInfo("./arraywright", ["serve", "--port", "0"]) { RedirectStandardOutput = true, UseShellExecute = false })!;
         try
         {
             string greeting = await host.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The host did not start.");

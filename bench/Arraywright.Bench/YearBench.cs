@@ -25,11 +25,14 @@ internal static class YearBench
         output.WriteLine("| --- | --- | --- | --- |");
         Measure(output, "weather from the built-in climate, hours", hours.Steps.Length, () => SyntheticYear.Of(WorldClimate.Of(plan.Place!)!, plan.Place!));
         SunSeries bright = Measure(output, "sun on the panels, hours", hours.Steps.Length, () => SunOnPanels.Of(plan, hours, SunOptions.Default));
-        Measure(output, "exact run, hours, each at its mean", hours.Steps.Length, () => Exact(bright, spread: false));
-        Measure(output, "exact run, hours, with their minutes spread", hours.Steps.Length, () => Exact(bright, spread: true));
+        Measure(output, "energy alone, hours, each at its mean", hours.Steps.Length, () => Energy(bright, spread: false));
+        Measure(output, "energy alone, hours, with their minutes spread", hours.Steps.Length, () => Energy(bright, spread: true));
+        Measure(output, "exact run with its ladder, hours, each at its mean", hours.Steps.Length, () => Exact(bright, spread: false));
+        Measure(output, "exact run with its ladder, hours, with their minutes spread", hours.Steps.Length, () => Exact(bright, spread: true));
         Measure(output, "the finer weather, minutes", minutes.Steps.Length, () => FinerWeather.Of(hours, 60));
         SunSeries fine = Measure(output, "sun on the panels, minutes", minutes.Steps.Length, () => SunOnPanels.Of(plan, minutes, SunOptions.Default));
-        Measure(output, "exact run, minutes", minutes.Steps.Length, () => Exact(fine, spread: false));
+        Measure(output, "exact run with its ladder, minutes", minutes.Steps.Length, () => Exact(fine, spread: false));
+        double[] Energy(SunSeries series, bool spread) => [EnergyRun.DeliveredKWh(physics, wirings, series, new EnergyOptions { SpreadWithinStep = spread })];
         EnergyResult Exact(SunSeries series, bool spread) => EnergyRun.Of(physics, wirings, series, new EnergyOptions { SpreadWithinStep = spread });
     }
 

@@ -1,6 +1,7 @@
 using Arraywright.Climate;
 using Arraywright.Energy;
 using Arraywright.Files;
+using Arraywright.Files.Drafts;
 using Arraywright.Growing;
 using Arraywright.Parts;
 using Arraywright.Planning;
@@ -46,9 +47,30 @@ internal static class Answers
             return;
         }
 
+        if (!isCheck && AsBefore(question) is { } before)
+        {
+            send(new Reply { Answer = AnswerMaker.Of(Planner.Check(before, options)) with { IsFirst = true } });
+        }
+
         PlanResult result = isCheck ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
         send(new Reply { Answer = AnswerMaker.Of(result) });
         send(new Reply { Pictures = PictureMaker.Of(result, options) });
+    }
+
+    /// <summary>The plan with the wirings on the screen stated, to be judged without their year; null where there are none, or the plan lacks the panels for them now.</summary>
+    private static Plan? AsBefore(Question question)
+    {
+        if (question.Before.All(wiring => wiring is null) || PlanDraft.Read(question.Text, "plan").Draft is not { } draft || draft.Count("inputs") != question.Before.Count)
+        {
+            return null;
+        }
+
+        for (int i = 0; i < question.Before.Count; i++)
+        {
+            draft.Set($"inputs/{i}/wiring", question.Before[i]);
+        }
+
+        return PlanFile.Read(draft.Write().Text, "plan").Plan is { } plan ? plan with { Goal = Goal.Peak } : null;
     }
 
     /// <returns>Null where it needs weather and there is none.</returns>

@@ -7,7 +7,7 @@ namespace Arraywright.Page.Compute;
 internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
 {
     /// <summary>A question nobody waits for may still run so long before its worker is ended: a new worker takes longer than that to start.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(4);
 
     private readonly List<Job> _queue = [];
     private DotNetObjectReference<DeskClient>? _self;

@@ -9,6 +9,9 @@ internal sealed record Question
     /// <summary>The plan file.</summary>
     public required string Text { get; init; }
 
+    /// <summary>The wirings on the screen, one an input, null for nothing: judged at once under the figures of now, before the search for better ones. Empty for none.</summary>
+    public IReadOnlyList<string?> Before { get; init; } = [];
+
     /// <summary>Sun for the meter, W/m²; null for strong sun.</summary>
     public double? IrradianceWPerM2 { get; init; }
 

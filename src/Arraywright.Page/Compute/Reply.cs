@@ -21,6 +21,9 @@ public sealed record Reply
 /// <summary>The answer to a plan, every figure written as the command writes it.</summary>
 public sealed record AnswerSheet
 {
+    /// <summary>Whether this judges the wiring that was on the screen, while the search for a better one goes on.</summary>
+    public bool IsFirst { get; init; }
+
     /// <summary>"go", "ask" or "stop".</summary>
     public required string Level { get; init; }
 

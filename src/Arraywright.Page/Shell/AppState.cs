@@ -10,7 +10,7 @@ namespace Arraywright.Page.Shell;
 internal sealed class AppState(IJSObjectReference script) : IDisposable
 {
     private const int KeptVersions = 60;
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(120);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(15);
 
     private CancellationTokenSource _answering = new();
     private DateTime _changed;
@@ -41,7 +41,10 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
     /// <summary>From the last change of the plan to its answer on the screen, ms; 0 before the first.</summary>
     public double SettledMs { get; private set; }
 
-    /// <summary>Answers taken so far.</summary>
+    /// <summary>From the last change of the plan to the first verdict on it, ms; null before there is one.</summary>
+    public double? FirstMs { get; private set; }
+
+    /// <summary>Whole answers taken so far.</summary>
     public int Answers { get; private set; }
 
     /// <summary>Whether a new build waits to be taken.</summary>
@@ -173,7 +176,7 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
     /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
     private async Task AfterChangeAsync()
     {
-        _changed = DateTime.UtcNow;
+        (_changed, FirstMs) = (DateTime.UtcNow, null);
         Tell();
         if (!Document.IsEmpty)
         {
@@ -210,16 +213,22 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
             return;
         }
 
-        await Desk.AskAsync(Ask(QuestionKind.Plan), Take, stop);
+        IReadOnlyList<string?> before = Answer is { } shown ? [.. shown.Designs[0].Inputs.Select(input => input.Wiring)] : [];
+        await Desk.AskAsync(Ask(QuestionKind.Plan) with { Before = before }, Take, stop);
     }
 
     private void Take(Reply reply)
     {
         if (reply.Answer is { } answer)
         {
-            (Answer, Refusal, IsAnswering) = (answer, null, false);
-            Answers++;
-            SettledMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
+            (Answer, Refusal, IsAnswering) = (answer, null, answer.IsFirst);
+            double tookMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
+            FirstMs ??= tookMs;
+            if (!answer.IsFirst)
+            {
+                Answers++;
+                SettledMs = tookMs;
+            }
         }
         else if (reply.Refusal is { } refusal)
         {
