@@ -79,7 +79,6 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
             await Script.InvokeAsync<string?>("setting", "theme") ?? "");
         Words = Language.Of(Settings.Language);
         await Script.InvokeVoidAsync("setLook", Settings.Theme, Words.Code);
-        await Desk.StartAsync();
         StoredVersion[] kept = await Script.InvokeAsync<StoredVersion[]>("versions");
         if (kept.Length > 0 && !fragment.StartsWith(PlanLink.Mark, StringComparison.Ordinal))
         {
@@ -87,6 +86,13 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
         }
 
         await GoAsync(fragment);
+    }
+
+    /// <summary>What the first sight of the page need not wait for: the worker, and the copy for work with no signal.</summary>
+    public async Task BeginWorkAsync()
+    {
+        await Desk.StartAsync();
+        await Script.InvokeVoidAsync("ready");
     }
 
     /// <summary>Shows the screen that a fragment names, or takes the plan it holds.</summary>

@@ -19,6 +19,11 @@ export function ask(id, question) {
     worker.postMessage({ id, question });
 }
 
+/** Tells those who wait for it that the page is drawn. */
+export function ready() {
+    window.dispatchEvent(new Event('page-ready'));
+}
+
 /** Where the person is: the fragment, which is never sent anywhere. */
 export function listen(page) {
     window.addEventListener('hashchange', () => page.invokeMethodAsync('OnFragment', location.hash.slice(1)));

@@ -10,7 +10,8 @@ looks.onsuccess = () => {
     asked.transaction.oncomplete = () => looks.result.close();
 };
 
-if ('serviceWorker' in navigator) {
+// Only once the page is there: what the worker fetches must not keep it waiting.
+if ('serviceWorker' in navigator) window.addEventListener('page-ready', () => {
     const ready = () => {
         document.documentElement.dataset.update = 'ready';
         window.dispatchEvent(new Event('update-ready'));
@@ -24,4 +25,4 @@ if ('serviceWorker' in navigator) {
             });
         });
     }).catch(() => { /* without it the page works while there is a signal */ });
-}
+}, { once: true });
