@@ -108,6 +108,16 @@ public static class ResultJson
         PartsJson.Write(json, list);
     });
 
+    /// <summary>A report that was written, with the verdict in it.</summary>
+    /// <param name="result">The answer it is of.</param>
+    /// <param name="verdict">Its verdict, that of the parts counted in.</param>
+    /// <param name="file">Where it was written.</param>
+    public static string WriteReport(PlanResult result, Level verdict, string file) => Document(json =>
+    {
+        Head(json, result.Plan, verdict, result.Assumed, result.Cautions);
+        json.WriteString("file", file);
+    });
+
     /// <summary>How panels should face.</summary>
     public static string Write(TiltResult result) => Document(json =>
     {

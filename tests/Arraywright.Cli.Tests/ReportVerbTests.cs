@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Arraywright.Files.Tests;
 
 namespace Arraywright.Cli.Tests;
@@ -25,6 +26,17 @@ public sealed class ReportVerbTests : IDisposable
         Assert.Equal(0, Session.Run("report", Example("hay-barn-power"), "-o", Target(name)).Exit);
         Assert.Equal(first, File.ReadAllBytes(Target(name)));
         Assert.Single(Directory.GetFiles(_folder));
+    }
+
+    [Fact]
+    public void Its_json_says_what_was_written_and_the_verdict_in_it()
+    {
+        (int exit, string output, _) = Session.Run("report", Example("high-pasture-stop"), "-o", Target("stop.html"), "--json");
+        using JsonDocument json = JsonDocument.Parse(output);
+        Assert.Equal(1, exit);
+        Assert.Equal("stop", json.RootElement.GetProperty("verdict").GetString());
+        Assert.Equal(Target("stop.html"), json.RootElement.GetProperty("file").GetString());
+        Assert.Contains("class=\"verdict", File.ReadAllText(Target("stop.html")), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Arraywright.Climate;
 using Arraywright.Files;
 using Arraywright.Files.Tests;
 using Arraywright.Planning;
@@ -42,11 +41,7 @@ internal static class Scene
     {
         PlanReading reading = PlanFile.Read(text, "plan.yaml");
         Assert.Empty(reading.Faults);
-        Plan plan = reading.Plan!;
-        PlanResult result = plan.Inputs.Any(planned => planned.StatedWiring is not null)
-            ? Planner.Check(plan, PlannerOptions.Default)
-            : Planner.Answer(plan, PlannerOptions.Default, null, CancellationToken.None);
-        return ReportBuilder.Of(ReportSubject.Of(result, SyntheticYear.For(plan), PlannerOptions.Default, "arraywright 9.9.9", null, CancellationToken.None));
+        return ReportBuilder.Of(ReportSubject.Run(reading.Plan!, PlannerOptions.Default, date: null, null, CancellationToken.None));
     }
 
     /// <summary>Every text of a report, in order, once for each place it stands.</summary>

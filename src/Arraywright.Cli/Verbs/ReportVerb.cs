@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using Arraywright.Files;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
 using Arraywright.Print;
@@ -21,16 +22,26 @@ internal static class ReportVerb
         PlanOptions options = new PlanOptions().WithPlan(command);
         command.Add(output);
         command.Add(date);
-        options.WithConditions(command);
+        options.WithManners(command).WithConditions(command);
         command.SetAction(parse => Work.WithPlan(host, options.Path(parse), plan =>
         {
-            (ReportSubject subject, _) = Work.UnderBar(host, default, (bar, stop) => ReportSubject.Run(plan, options.Planner(parse), parse.GetValue(date), bar, stop));
-            if (Save(host, parse.GetRequiredValue(output), ReportBuilder.Of(subject)) is not ExitCode.Done and int refused)
+            Manners manners = options.Manners(parse);
+            string path = parse.GetRequiredValue(output);
+            (ReportSubject subject, _) = Work.UnderBar(host, manners, (bar, stop) => ReportSubject.Run(plan, options.Planner(parse), parse.GetValue(date), bar, stop));
+            if (Save(host, path, ReportBuilder.Of(subject)) is not ExitCode.Done and int refused)
             {
                 return refused;
             }
 
-            Work.Print(host, writer => PlanScreen.WriteVerdict(writer, subject.Verdict, subject.Sentence, host.Style(noColor: false)));
+            if (manners.Json)
+            {
+                host.Print(ResultJson.WriteReport(subject.Result, subject.Verdict, path));
+            }
+            else
+            {
+                Work.Print(host, writer => PlanScreen.WriteVerdict(writer, subject.Verdict, subject.Sentence, host.Style(manners.NoColor)));
+            }
+
             return ExitCode.For(subject.Verdict);
         }));
         return command;

@@ -65,7 +65,7 @@ public sealed record ReportSubject
     /// <param name="options">The conditions its operating points are of.</param>
     /// <param name="date">The date to print on it; null for none.</param>
     /// <param name="cancellation">Ends it early.</param>
-    public static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, DateOnly? date, CancellationToken cancellation)
+    private static ReportSubject Of(PlanResult result, WeatherYear? weather, PlannerOptions options, DateOnly? date, CancellationToken cancellation)
     {
         PartsList parts = PartsStudy.Of(result, options, cancellation);
         (Plan plan, Design design) = (result.Plan, result.Designs[0]);
