@@ -182,7 +182,7 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
     /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
     private async Task AfterChangeAsync()
     {
-        (_changed, FirstMs) = (DateTime.UtcNow, null);
+        (_changed, FirstMs, IsAnswering) = (DateTime.UtcNow, null, Document.Plan is not null);
         Tell();
         if (!Document.IsEmpty)
         {
