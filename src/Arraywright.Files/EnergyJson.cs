@@ -75,6 +75,7 @@ public static class EnergyJson
         json.Figure("current", energy.HoursLimited.Current);
         json.Figure("power", energy.HoursLimited.Power);
         json.Figure("voltage", energy.HoursLimited.Voltage);
+        json.Figure("off", energy.HoursLimited.Off);
         json.WriteEndObject();
         WriteBattery(json, energy.Battery);
         DesignJson.WriteWirings(json, design);

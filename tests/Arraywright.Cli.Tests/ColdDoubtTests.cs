@@ -15,6 +15,25 @@ public sealed class ColdDoubtTests
     [InlineData(", coldest: -18 C", "GO", "")]
     public void A_height_left_out_asks_where_it_could_pass_the_limit(string place, string verdict, string told)
     {
+        string output = AtTheHut(place, "check");
+        Assert.Contains($"\n{verdict}:", output, StringComparison.Ordinal);
+        Assert.Contains(told, string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    /// <summary>The same 54.29 V where a person asks about cells at -27 °C: a verdict may not be kinder than what the same page shows. Warmer than the coldest it stays 53.06 V.</summary>
+    [Theory]
+    [InlineData("check", "-27", "STOP", "cells at -27.0 °C, as asked")]
+    [InlineData("curve", "-27", "STOP", "")]
+    [InlineData("check", "-10", "GO", "")]
+    public void Cells_asked_about_that_are_colder_than_the_coldest_are_judged(string verb, string cellC, string verdict, string told)
+    {
+        string output = AtTheHut(", coldest: -18 C", verb, "--cell", cellC);
+        Assert.Contains($"\n{verdict}:", output, StringComparison.Ordinal);
+        Assert.Contains(told, string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    private static string AtTheHut(string place, string verb, params string[] options)
+    {
         string path = Path.Combine(Path.GetTempPath(), $"arraywright-{Guid.NewGuid():N}.yaml");
         try
         {
@@ -31,9 +50,7 @@ public sealed class ColdDoubtTests
                     max_power: { value: 500 W, evidence: manual }
                     wiring: hut-120 + hut-120
                 """);
-            string output = Session.Run("check", path).Output;
-            Assert.Contains($"\n{verdict}:", output, StringComparison.Ordinal);
-            Assert.Contains(told, string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+            return Session.Run([verb, path, .. options]).Output;
         }
         finally
         {

@@ -86,7 +86,11 @@ internal static class EnergyParts
     {
         HoursLimited hours = energy.HoursLimited;
         (string What, double Hours)[] held = [("current limit", hours.Current), ("power limit", hours.Power), ("voltage window", hours.Voltage)];
-        string[] told = [.. held.Where(one => one.Hours > 0).Select(one => $"{one.Hours:0.#} hours by the {one.What}")];
+        string[] told =
+        [
+            .. held.Where(one => one.Hours > 0).Select(one => $"{one.Hours:0.#} hours by the {one.What}"),
+            .. hours.Off > 0 ? [$"{hours.Off:0.#} hours off in light, the volts too low for window or start"] : Array.Empty<string>(),
+        ];
         string sentence = told.Length == 0 ? never : $"{string.Join(", ", told)}.";
         return energy.WithinStepKWh > 0.005 * energy.Total.DeliveredKWh
             ? $"{sentence} {Figures.Energy(energy.WithinStepKWh)} of what is cut off falls in bright minutes of mixed hours, which the hours' means hide."

@@ -109,6 +109,29 @@ public sealed record DesignTemperatures
         };
     }
 
+    /// <summary>The same for a person who asks about cells colder than these: the limits are held against those then, so that no verdict is kinder than the meter.</summary>
+    /// <param name="askedC">The coldest cell asked about, °C.</param>
+    public DesignTemperatures WithAsked(double askedC)
+    {
+        if (askedC >= ColdestAirC)
+        {
+            return this;
+        }
+
+        string asked = $"cells at {Degrees.Text(askedC, 1)}, as asked";
+        return this with
+        {
+            ColdestAirC = askedC,
+            ColdWorking = $"{asked}; without that {ColdWorking}",
+            Assumptions =
+            [
+                new(ColdestAir, asked, $"That is colder than the coldest otherwise ({ColdWorking}), so the voltage limit is held against it. If it can get so cold, write it into the plan (coldest)."),
+                .. Assumptions.Where(assumption => assumption.What != ColdestAir),
+            ],
+            ClimateSuggestsColderC = ClimateSuggestsColderC < askedC ? ClimateSuggestsColderC : null,
+        };
+    }
+
     private static (double AirC, string Working, Assumption Assumption) Hottest(MonthlyClimate? climate)
     {
         const string What = "hottest air temperature";

@@ -215,7 +215,8 @@ public sealed class Circuit
         OpenCircuitV = Math.Max(0, _network.VoltageV);
     }
 
-    private bool Reaches(InputWindow window) => OpenCircuitV > Dark && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
+    /// <summary>Whether an input runs at all: the open circuit reaches its start and its window.</summary>
+    public bool Reaches(InputWindow window) => OpenCircuitV > Dark && OpenCircuitV >= window.StartV && OpenCircuitV > window.MinV;
 
     private void FindTops(Sought sought)
     {

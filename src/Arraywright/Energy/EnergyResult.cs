@@ -8,11 +8,12 @@ namespace Arraywright.Energy;
 /// <param name="KWh">For "label" and "into the unit" the level, else what is lost at this stage (negative for a gain).</param>
 public sealed record EnergyStep(string Stage, double KWh);
 
-/// <summary>Hours in which something held an input.</summary>
+/// <summary>Hours in which something held an input; those of several inputs add.</summary>
 /// <param name="Current">By its current limit.</param>
 /// <param name="Power">By its power limit.</param>
 /// <param name="Voltage">By an end of its voltage window.</param>
-public readonly record struct HoursLimited(double Current, double Power, double Voltage);
+/// <param name="Off">Off in light: the volts do not reach its start or its window. In the ladder this falls to "voltage window and start".</param>
+public readonly record struct HoursLimited(double Current, double Power, double Voltage, double Off);
 
 /// <summary>What a span of time brings, all inputs together.</summary>
 public sealed record EnergySpan

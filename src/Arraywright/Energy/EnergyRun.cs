@@ -23,6 +23,7 @@ internal sealed class EnergyRun
     private double _currentH;
     private double _powerH;
     private double _voltageH;
+    private double _offH;
     private double _withinStepWh;
 
     private EnergyRun(PlanPhysics physics, ImmutableArray<Wiring?> wirings, SunSeries series, EnergyOptions options, bool hasLadder)
@@ -142,6 +143,7 @@ internal sealed class EnergyRun
         _currentH += limited == LimitedBy.Current ? _series.StepH : 0;
         _powerH += limited == LimitedBy.Power ? _series.StepH : 0;
         _voltageH += limited is LimitedBy.Voltage or LimitedBy.AboveWindow ? _series.StepH : 0;
+        _offH += limited == LimitedBy.Off && _inputLevelsW[(int)Stage.Cable] > 0 ? _series.StepH : 0; // by night nothing is held off
     }
 
     private void Store(int step, LimitedBy heldBy)
@@ -182,7 +184,7 @@ internal sealed class EnergyRun
             Spans = spans,
             Total = total,
             Losses = EnergyLadder.Of(total),
-            HoursLimited = new HoursLimited(_currentH, _powerH, _voltageH),
+            HoursLimited = new HoursLimited(_currentH, _powerH, _voltageH, _offH),
             Battery = Owner.Report(_owners, total),
             Moments = _moments.ToImmutable(),
             WithinStepKWh = _withinStepWh / 1000,

@@ -178,7 +178,7 @@ internal sealed class MovingArray
         levelsW[(int)Stage.CurrentLimit] = currentW;
         levelsW[(int)Stage.PowerLimit] = powerW;
         levelsW[(int)Stage.VoltageWindow] = takenW;
-        return takenW <= 0 ? (inWindow ? LimitedBy.AboveWindow : LimitedBy.Off)
+        return takenW <= 0 ? (_circuit.Reaches(_window) ? LimitedBy.AboveWindow : LimitedBy.Off)
             : takenW < powerW ? LimitedBy.Voltage
             : powerW < currentW ? LimitedBy.Power
             : currentW < freeW ? LimitedBy.Current

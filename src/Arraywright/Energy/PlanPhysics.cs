@@ -15,7 +15,8 @@ internal sealed class PlanPhysics
 
     /// <param name="plan">The plan.</param>
     /// <param name="memory">Suns that other plans may share; null for none.</param>
-    public PlanPhysics(Plan plan, SunMemory? memory = null)
+    /// <param name="asked">Conditions a person asks about; cells colder than the coldest credible are what the limits are held against.</param>
+    public PlanPhysics(Plan plan, SunMemory? memory = null, StatedConditions? asked = null)
     {
         Plan = plan;
         Sun = memory?.Of(plan) ?? new SiteSun(plan);
@@ -23,7 +24,8 @@ internal sealed class PlanPhysics
         _index = plan.Panels.Select((stock, index) => (stock.Panel.Name, index)).ToDictionary(pair => pair.Name, pair => pair.index, StringComparer.Ordinal);
         _models = [.. plan.Panels.Select(stock => PanelModel.FitTo(stock.Panel))];
         Wires = WireResistances.Of(plan.Cable);
-        Temperatures = DesignTemperatures.For(plan);
+        var credible = DesignTemperatures.For(plan);
+        Temperatures = asked is null ? credible : credible.WithAsked(Seen(asked).Min(seen => seen.CellC));
     }
 
     public Plan Plan { get; }

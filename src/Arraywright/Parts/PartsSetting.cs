@@ -13,7 +13,7 @@ internal sealed class PartsSetting
     public PartsSetting(Plan plan, StatedConditions stated)
     {
         Plan = plan;
-        Physics = new PlanPhysics(plan);
+        Physics = new PlanPhysics(plan, asked: stated);
         Seen = Physics.Seen(stated);
         Judge = new DesignJudge(Physics, Seen);
         Place = ConductorPlace.Of(plan, Physics.Temperatures);

@@ -145,7 +145,7 @@ public static class Planner
     {
         bool isStated = plan.Inputs.Any(planned => planned.StatedWiring is not null);
         PlanResult result = isStated && Check(plan, options) is { Verdict: not Level.Stop } stated ? stated : Answer(plan, options, progress, cancellation);
-        PlanPhysics physics = new(result.Plan);
+        PlanPhysics physics = new(result.Plan, asked: options.Conditions);
         DesignJudge judge = new(physics, physics.Seen(options.Conditions));
         Design design = result.Designs.FirstOrDefault(design => design.Verdict == Level.Ask) ?? result.Designs[0];
         var letters = ImmutableArray.CreateBuilder<InputLetter>();
@@ -195,7 +195,7 @@ public static class Planner
         public Setting(Plan plan, PlannerOptions options)
         {
             _options = options;
-            Physics = new PlanPhysics(plan, options.Memory);
+            Physics = new PlanPhysics(plan, options.Memory, options.Conditions);
             Seen = Physics.Seen(options.Conditions);
             Exact = ExactSpan.For(Physics);
             Ranking = new RankingWorth(Physics, Exact?.Ranking ?? RankingMoments.For(plan, Seen));

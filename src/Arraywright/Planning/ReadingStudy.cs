@@ -24,7 +24,7 @@ public static class ReadingStudy
     /// <param name="options">The conditions its operating points are of.</param>
     public static ImmutableArray<ArrayReading?> Of(Plan plan, Design design, PlannerOptions options)
     {
-        PlanPhysics physics = new(plan);
+        PlanPhysics physics = new(plan, asked: options.Conditions);
         ImmutableArray<Conditions> seen = physics.Seen(options.Conditions);
         DesignJudge judge = new(physics, seen);
         return [.. design.Assignments.Select((assignment, index) =>

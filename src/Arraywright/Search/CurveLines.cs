@@ -60,7 +60,8 @@ internal sealed class CurveLines
     public static double MostLightA(SearchStock stock, int moment) =>
         stock.Covered.Max(panel => panel.AtWork[moment].Groups.Max(group => group.LightCurrentA));
 
-    private static double[] Currents(double topA, double span)
+    /// <summary>The shared currents of a moment, ascending, A: finely spaced from the top down over the span, coarse below and where current runs backwards.</summary>
+    internal static double[] Currents(double topA, double span)
     {
         int fine = 1;
         for (double reach = Ratio; reach < span; reach *= Ratio)

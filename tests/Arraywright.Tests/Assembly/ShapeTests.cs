@@ -44,6 +44,7 @@ public sealed class ShapeTests
         ["HoursLimited.Current"] = "hours, as the type says",
         ["HoursLimited.Power"] = "hours, as the type says",
         ["HoursLimited.Voltage"] = "hours, as the type says",
+        ["HoursLimited.Off"] = "hours, as the type says",
         ["BatteryReport.LowestStateOfCharge"] = "a state of charge, 0 to 1",
         ["EnergyMoment.StateOfCharge"] = "a state of charge, 0 to 1",
         ["BatteryReport.HoursToFull"] = "hours, as it says",

@@ -33,6 +33,21 @@ public class DesignTemperaturesTests
     }
 
     [Fact]
+    public void Cells_asked_about_count_where_they_are_colder()
+    {
+        var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.London(coldestC: -14.5)));
+        DesignTemperatures colder = design.WithAsked(-30);
+
+        Assert.Equal(-30, colder.ColdestCellC);
+        Assert.Contains("-14.5 °C", colder.ColdWorking, StringComparison.Ordinal);
+        Assert.Contains("coldest air -14.5 °C", Assert.Single(colder.Assumptions, a => a.What == "coldest air temperature").Why, StringComparison.Ordinal);
+        Assert.Same(design, design.WithAsked(-14.5));
+        var doubted = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -7.9)));
+        Assert.Equal(-16, doubted.WithAsked(-10).ClimateSuggestsColderC);
+        Assert.Null(doubted.WithAsked(-20).ClimateSuggestsColderC);
+    }
+
+    [Fact]
     public void A_plan_much_warmer_than_the_climate_stands_but_is_pointed_out()
     {
         var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -7.9)));

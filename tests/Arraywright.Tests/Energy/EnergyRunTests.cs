@@ -66,6 +66,40 @@ public sealed class EnergyRunTests
         }
     }
 
+    /// <summary>Two routes to why an input takes nothing: the run's own, and the operating point of a circuit built for that hour. What it takes nothing of is charged to the voltage window.</summary>
+    [Theory]
+    [InlineData(0, 60, 41, 60)] // starts on bright, cold hours alone
+    [InlineData(0, 20, 0, 1)] // its current limit would hold it above its window
+    [InlineData(40, 60, 0, 60)]
+    public void Hours_off_are_told_from_hours_above_the_window(double minV, double maxV, double startV, double maxA)
+    {
+        DcInput input = new() { Name = "store", MaxVoltageV = 60, TrackingMinV = minV, TrackingMaxV = maxV, StartVoltageV = startV, RatedCurrent = new Limit(maxA, Evidence.Nothing) };
+        Plan plan = Farm(input);
+        PlanPhysics physics = new(plan);
+        SunSeries series = SunOnPanels.Of(plan, SyntheticYear.For(plan)!, SunOptions.Default);
+        EnergyResult year = EnergyRun.Of(physics, Pairs, series, new EnergyOptions { SpreadWithinStep = false, KeepMoments = true });
+        int[] lit = [.. Enumerable.Range(0, series.Count).Where(hour => series.Stocks.Any(sun => sun.UsefulWPerM2[hour] >= 1))];
+        int off = 0;
+        int above = 0;
+        foreach (int hour in lit)
+        {
+            ImmutableArray<Conditions> seen = [.. series.Stocks.Select(sun => new Conditions(sun.UsefulWPerM2[hour], sun.CellC[hour]))];
+            LimitedBy held = new Circuit(physics.Tree(Pairs[0]!, seen)).TakenBy(PlanPhysics.Window(input)).LimitedBy;
+            (off, above) = (off + (held == LimitedBy.Off ? 1 : 0), above + (held == LimitedBy.AboveWindow ? 1 : 0));
+            if (held is LimitedBy.Off or LimitedBy.AboveWindow)
+            {
+                Assert.Equal(held, year.Moments[hour].LimitedBy);
+                Assert.Equal(0, year.Moments[hour].TakenW);
+            }
+        }
+
+        Assert.True(off + above > 10);
+        Assert.Equal(off, year.HoursLimited.Off);
+        Assert.True(year.HoursLimited.Voltage >= above);
+        double offKWh = lit.Where(hour => year.Moments[hour].LimitedBy == LimitedBy.Off).Sum(hour => year.Moments[hour].UnlimitedW) / 1000;
+        Assert.True(year.Losses.Single(step => step.Stage == "voltage window and start").KWh >= offKWh - 1e-9);
+    }
+
     [Fact]
     public void The_minutes_within_an_hour_only_take_away_where_a_limit_cuts()
     {

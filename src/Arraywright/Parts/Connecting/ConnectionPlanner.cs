@@ -16,7 +16,7 @@ public static class ConnectionPlanner
     /// <param name="stated">Conditions of the day, for what the meter shows then.</param>
     public static ConnectionOrder Of(Plan plan, Design design, Level verdict, StatedConditions stated)
     {
-        PlanPhysics physics = new(plan);
+        PlanPhysics physics = new(plan, asked: stated);
         ReadingsOfWiring readings = new(physics, stated);
         ImmutableArray<(DcInput Input, Wiring Wiring, Assignment Assignment)> connected =
         [
