@@ -101,7 +101,7 @@ internal static class AnswerMembers
         new("stored_kwh", "number", "used or stored"),
         new("plane_kwh_m2", "number", "sun in the plane of the panels"),
         new("losses", "array", "the ladder from label to store"),
-        new("hours_limited", "object", "hours held by current, power and voltage"),
+        new("hours_limited", "object", "hours held by current, power and voltage, and off in light"),
         new("battery", "object?", "the battery's year or day; null without one"),
         new("wirings", "array", "the wiring of each input"),
     ];
