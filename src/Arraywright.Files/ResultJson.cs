@@ -36,17 +36,17 @@ public static class ResultJson
             json.Figure("considered", search.Considered);
             json.Figure("feasible", search.Feasible);
             json.Figure("bound", search.BoundW);
-            json.Figure("gap_percent", search.GapPercent);
+            json.Figure("gap_percent", Gap(search.GapPercent));
             json.WriteBoolean("proved", search.Proved);
             if (search.Exact is { } exact)
             {
                 json.WriteNumber("moments", exact.Moments);
                 json.WriteBoolean("moments_proved", exact.MomentsProved);
-                json.Figure("moments_gap_percent", exact.MomentsGapPercent);
-                json.Figure("likely_gap_percent", exact.LikelyGapPercent);
+                json.Figure("moments_gap_percent", Gap(exact.MomentsGapPercent));
+                json.Figure("likely_gap_percent", Gap(exact.LikelyGapPercent));
                 json.WriteNumber("resolved", exact.Resolved);
                 json.WriteNumber("looked_at", exact.LookedAt);
-                json.Figure("disagreement_percent", exact.DisagreementPercent);
+                json.Figure("disagreement_percent", Gap(exact.DisagreementPercent));
             }
 
             if (search.StoppedEarly)
@@ -144,6 +144,9 @@ public static class ResultJson
     });
 
     /// <summary>All that is known of the cold, so that nobody need search the sentences for it.</summary>
+    /// <summary>The small difference of two large figures, to the places that mean something: the last ones differ from machine to machine.</summary>
+    private static double Gap(double percent) => double.IsFinite(percent) ? Math.Round(percent, 9) : percent;
+
     private static void WriteCold(Utf8JsonWriter json, Plan plan, DesignTemperatures temperatures)
     {
         json.WriteStartObject("cold");

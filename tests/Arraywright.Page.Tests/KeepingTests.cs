@@ -26,9 +26,15 @@ public sealed class KeepingTests(Chromium chromium)
         await using Visit visit = await chromium.VisitAsync();
         await visit.TakeExampleAsync("lambing-shed");
         await visit.Page.Locator("#f-plan").FillAsync("Lambing shed, typed before the crash");
+        await visit.Page.EvaluateAsync("async () => { await navigator.serviceWorker.ready; }");
         await visit.Page.WaitForTimeoutAsync(1_500);
         // The browser ends the tab's process: nothing of the page runs any more.
-        await Task.WhenAny(visit.Page.GotoAsync("chrome://crash"), Task.Delay(5_000, TestContext.Current.CancellationToken));
+        TaskCompletionSource crashed = new();
+        visit.Page.Crash += (_, _) => crashed.TrySetResult();
+        ICDPSession session = await visit.Context.NewCDPSessionAsync(visit.Page);
+        _ = session.SendAsync("Page.crash");
+        await crashed.Task.WaitAsync(TimeSpan.FromMilliseconds(Visit.PatienceMs), TestContext.Current.CancellationToken);
+        await visit.Page.CloseAsync();
         await visit.OpenAsync();
         await visit.GoAsync("plan");
         await Assertions.Expect(visit.Page.Locator("#f-plan")).ToHaveValueAsync("Lambing shed, typed before the crash");

@@ -35,7 +35,7 @@ public sealed class LighthouseTests
         using Process lighthouse = Process.Start(new ProcessStartInfo(Program,
         [
             address, "--preset=desktop", "--output=json", "--quiet", "--only-categories=performance,accessibility,best-practices",
-            "--chrome-flags=--headless=new --no-sandbox --disable-gpu",
+            $"--chrome-flags=--headless=new --no-sandbox --disable-gpu {Chromium.PlainWindow}",
         ])
         {
             RedirectStandardOutput = true,

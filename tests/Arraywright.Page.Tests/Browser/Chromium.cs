@@ -10,6 +10,9 @@ public sealed class Chromium : IAsyncLifetime
 {
     private const string Program = "/usr/bin/chromium";
 
+    /// <summary>Without these the browser's own address bar, a page of scripts for each window, keeps the processors busy for seconds.</summary>
+    internal const string PlainWindow = "--disable-features=WebUIOmniboxPopup,WebUIOmniboxFullPopup,WebUITabSearch,InitialWebUI,InitialWebUIReloadButton,WebUIOmniboxAimPopup";
+
     private IPlaywright? _playwright;
     private IBrowser? _browser;
     private PageServer? _server;
@@ -34,7 +37,7 @@ public sealed class Chromium : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = Program,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run", "--disable-quic"],
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run", "--disable-quic", PlainWindow],
         });
     }
 
