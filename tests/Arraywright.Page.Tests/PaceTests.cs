@@ -8,7 +8,7 @@ namespace Arraywright.Page.Tests;
 /// <summary>How long a person waits, measured and written down, not asserted: that depends on the machine. ./test prints what is found here.</summary>
 public sealed class PaceTests(Chromium chromium)
 {
-    private const int Edits = 5;
+    private const int Edits = 3;
 
     private static readonly string EightPanels = """
         plan: Eight panels
