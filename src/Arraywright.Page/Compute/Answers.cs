@@ -13,7 +13,7 @@ namespace Arraywright.Page.Compute;
 internal static class Answers
 {
     /// <summary>One person works at one place: typing a label leaves its sun as it is.</summary>
-    private static readonly SunMemory _memory = new(2);
+    private static readonly SunMemory Kept = new(2);
 
     /// <summary>Answers a question.</summary>
     /// <param name="question">The question.</param>
@@ -28,7 +28,7 @@ internal static class Answers
             return;
         }
 
-        PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null)) { Memory = _memory };
+        PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null)) { Memory = Kept };
         if (question.Kind is QuestionKind.Plan or QuestionKind.Check)
         {
             Design(plan, question, options, progress, send);
