@@ -38,6 +38,23 @@ public sealed class PlanDraft
             : (new PlanDraft(Group(root, RootKeys.Section)), []);
     }
 
+    /// <summary>A plan's text with these wirings stated, one an input, null for nothing.</summary>
+    /// <returns>Null where the text is not keys and values at all, or has not that many inputs.</returns>
+    public static string? Stating(string text, IReadOnlyList<string?> wirings)
+    {
+        if (Read(text, "plan").Draft is not { } draft || draft.Count("inputs") != wirings.Count)
+        {
+            return null;
+        }
+
+        for (int i = 0; i < wirings.Count; i++)
+        {
+            draft.Set($"inputs/{i}/wiring", wirings[i]);
+        }
+
+        return draft.Write().Text;
+    }
+
     /// <summary>The text at a path; null where there is none, or a group or list.</summary>
     public string? this[string path] => (Find(path) as DraftText)?.Text;
 

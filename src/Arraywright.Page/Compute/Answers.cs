@@ -58,20 +58,10 @@ internal static class Answers
     }
 
     /// <summary>The plan with the wirings on the screen stated, to be judged without their year; null where there are none, or the plan lacks the panels for them now.</summary>
-    private static Plan? AsBefore(Question question)
-    {
-        if (question.Before.All(wiring => wiring is null) || PlanDraft.Read(question.Text, "plan").Draft is not { } draft || draft.Count("inputs") != question.Before.Count)
-        {
-            return null;
-        }
-
-        for (int i = 0; i < question.Before.Count; i++)
-        {
-            draft.Set($"inputs/{i}/wiring", question.Before[i]);
-        }
-
-        return PlanFile.Read(draft.Write().Text, "plan").Plan is { } plan ? plan with { Goal = Goal.Peak } : null;
-    }
+    private static Plan? AsBefore(Question question) =>
+        question.Before.Any(wiring => wiring is not null) && PlanDraft.Stating(question.Text, question.Before) is { } text && PlanFile.Read(text, "plan").Plan is { } plan
+            ? plan with { Goal = Goal.Peak }
+            : null;
 
     /// <returns>Null where it needs weather and there is none.</returns>
     private static Sheet? Study(Plan plan, Question question, PlannerOptions options, IProgress<double> progress)

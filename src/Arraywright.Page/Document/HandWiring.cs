@@ -79,20 +79,7 @@ internal sealed class HandWiring
     }
 
     /// <summary>The plan with these wirings stated, ready to be checked.</summary>
-    public string? Stated(string planText)
-    {
-        if (PlanDraft.Read(planText, "plan").Draft is not { } draft)
-        {
-            return null;
-        }
-
-        for (int i = 0; i < Inputs.Count; i++)
-        {
-            draft.Set($"inputs/{i}/wiring", Inputs[i].Text);
-        }
-
-        return draft.Write().Text;
-    }
+    public string? Stated(string planText) => PlanDraft.Stating(planText, [.. Inputs.Select(input => input.Text)]);
 
     private int Used(string kind) => Inputs.Sum(input => input.Strings.Sum(panels => panels.Count(name => name == kind)));
 

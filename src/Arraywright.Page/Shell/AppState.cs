@@ -14,6 +14,7 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
 
     private CancellationTokenSource _answering = new();
     private DateTime _changed;
+    private Question? _answered;
 
     public IJSObjectReference Script { get; } = script;
 
@@ -30,6 +31,9 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
 
     /// <summary>The answer shown; of an earlier state of the plan while <see cref="IsAnswering"/>.</summary>
     public AnswerSheet? Answer { get; private set; }
+
+    /// <summary>Whether the answer shown is of a plan or of conditions that have changed since: its verdict must not be read as one on those of now.</summary>
+    public bool IsOld => Answer is not null && _answered != Ask(QuestionKind.Plan);
 
     public PictureSheet? Pictures { get; private set; }
 
@@ -220,14 +224,15 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
         }
 
         IReadOnlyList<string?> before = Answer is { } shown ? [.. shown.Designs[0].Inputs.Select(input => input.Wiring)] : [];
-        await Desk.AskAsync(Ask(QuestionKind.Plan) with { Before = before }, Take, stop);
+        Question question = Ask(QuestionKind.Plan);
+        await Desk.AskAsync(question with { Before = before }, reply => Take(question, reply), stop);
     }
 
-    private void Take(Reply reply)
+    private void Take(Question question, Reply reply)
     {
         if (reply.Answer is { } answer)
         {
-            (Answer, Refusal, IsAnswering) = (answer, null, answer.IsFirst);
+            (Answer, _answered, Refusal, IsAnswering) = (answer, question, null, answer.IsFirst);
             double tookMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
             FirstMs ??= tookMs;
             if (!answer.IsFirst)

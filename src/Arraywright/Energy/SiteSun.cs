@@ -62,7 +62,7 @@ public sealed class SunMemory
     private readonly int _most;
 
     /// <summary>A memory.</summary>
-    /// <param name="most">Places with their panels that it keeps, at least 1; each holds about 0.6 MB a kind of panel.</param>
+    /// <param name="most">Places with their panels that it keeps, at least 1; each holds about 0.4 MB a kind of panel and 0.6 MB of weather.</param>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1.</exception>
     public SunMemory(int most)
     {
