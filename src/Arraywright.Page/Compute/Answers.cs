@@ -15,19 +15,41 @@ internal static class Answers
     /// <summary>One person works at one place: typing a label leaves its sun as it is.</summary>
     private static readonly SunMemory Kept = new(2);
 
+    /// <summary>Weather files given so far.</summary>
+    public static WeatherShelf Weather { get; } = new();
+
     /// <summary>Answers a question.</summary>
     /// <param name="question">The question.</param>
     /// <param name="progress">Told the share done of a search.</param>
     /// <param name="send">Takes each reply as it is ready.</param>
-    public static void To(Question question, IProgress<double> progress, Action<Reply> send)
+    /// <returns>Name of the weather file to be given first, and nothing answered then; null once it is answered.</returns>
+    public static string? To(Question question, IProgress<double> progress, Action<Reply> send)
     {
         PlanReading reading = PlanFile.Read(question.Text, "plan");
-        if (reading.Plan is not { } plan)
+        if (reading.Plan is not { } named)
         {
             send(new Reply { Refusal = string.Join('\n', reading.Faults) });
-            return;
+            return null;
         }
 
+        if (Weather.Lacking(named) is { } file)
+        {
+            return file;
+        }
+
+        (Plan? plan, IReadOnlyList<Fault> faults) = Weather.With(named);
+        if (plan is null)
+        {
+            send(new Reply { Refusal = string.Join('\n', faults) });
+            return null;
+        }
+
+        Answer(plan, question, progress, send);
+        return null;
+    }
+
+    private static void Answer(Plan plan, Question question, IProgress<double> progress, Action<Reply> send)
+    {
         PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null)) { Memory = Kept };
         if (question.Kind is QuestionKind.Plan or QuestionKind.Check)
         {
@@ -47,7 +69,7 @@ internal static class Answers
             return;
         }
 
-        if (!isCheck && AsBefore(question) is { } before)
+        if (!isCheck && AsBefore(plan, question) is { } before)
         {
             send(new Reply { Answer = AnswerMaker.Of(Planner.Check(before, options)) with { IsFirst = true } });
         }
@@ -58,9 +80,9 @@ internal static class Answers
     }
 
     /// <summary>The plan with the wirings on the screen stated, to be judged without their year; null where there are none, or the plan lacks the panels for them now.</summary>
-    private static Plan? AsBefore(Question question) =>
-        question.Before.Any(wiring => wiring is not null) && PlanDraft.Stating(question.Text, question.Before) is { } text && PlanFile.Read(text, "plan").Plan is { } plan
-            ? plan with { Goal = Goal.Peak }
+    private static Plan? AsBefore(Plan plan, Question question) =>
+        question.Before.Any(wiring => wiring is not null) && PlanDraft.Stating(question.Text, question.Before) is { } text && PlanFile.Read(text, "plan").Plan is { } before
+            ? before with { Goal = Goal.Peak, WeatherYear = plan.WeatherYear }
             : null;
 
     /// <returns>Null where it needs weather and there is none.</returns>
@@ -76,7 +98,7 @@ internal static class Answers
                 return ReportSheet.Of(ReportSubject.Run(plan, options, question.Date, progress, CancellationToken.None));
         }
 
-        if (Weather(plan) is not { } weather)
+        if ((plan.WeatherYear ?? SyntheticYear.For(plan)) is not { } weather)
         {
             return null;
         }
@@ -92,8 +114,6 @@ internal static class Answers
             _ => new Sheet("", []),
         };
     }
-
-    private static WeatherYear? Weather(Plan plan) => plan.WeatherYear ?? SyntheticYear.For(plan);
 
     private static string NoWeather(Plan plan) => plan.Place is null
         ? "The plan names no place yet: a year, a day and a tilt need one."

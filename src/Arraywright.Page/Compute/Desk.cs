@@ -9,19 +9,30 @@ namespace Arraywright.Page.Compute;
 internal static partial class Desk
 {
     /// <summary>Answers a question; the answer comes in one or more calls of reply.</summary>
+    /// <returns>Name of the weather file to be given before it can be answered; null once it is answered.</returns>
     [JSExport]
-    internal static void Ask(string question)
+    internal static string? Ask(string question)
     {
         try
         {
-            Answers.To(JsonSerializer.Deserialize(question, DeskJson.Default.Question)!, new SharesDone(), Send);
+            return Answers.To(JsonSerializer.Deserialize(question, DeskJson.Default.Question)!, new SharesDone(), Send);
         }
         catch (Exception failed) when (failed is not OutOfMemoryException)
         {
             // Nothing that a plan holds should end here; if it does, the page says so and keeps the plan.
             Send(new Reply { Refusal = $"Something went wrong inside the calculation ({failed.GetType().Name}). The plan is kept; please report it with the plan file." });
+            return null;
         }
     }
+
+    /// <summary>Gives a weather file, whole.</summary>
+    [JSExport]
+    internal static void Give(string name, byte[] bytes) => Answers.Weather.Put(name, bytes);
+
+    /// <summary>Ends a question whose weather file is not to be had: judged by milder weather than the plan's, it could be told to go where it must stop.</summary>
+    [JSExport]
+    internal static void GoWithout(string name) =>
+        Send(new Reply { Refusal = $"The plan names the weather file \"{name}\", which this page has not been given. Open it under Place, or leave it out there: the built-in climate serves then." });
 
     private static void Send(Reply reply) => Post(JsonSerializer.Serialize(reply, DeskJson.Default.Reply));
 

@@ -165,6 +165,28 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
         await AnswerAsync();
     }
 
+    /// <summary>Takes the weather file chosen in a field, and the plan then names it.</summary>
+    /// <param name="id">Of the field.</param>
+    /// <returns>False where none was chosen, or one too large.</returns>
+    public async Task<bool> TakeWeatherAsync(string id)
+    {
+        if (await Script.InvokeAsync<string?>("takeWeather", id) is not { } name)
+        {
+            return false;
+        }
+
+        if (Document.Draft["place/weather"] is { } path && WeatherShelf.NameOf(path) == name)
+        {
+            await AnswerAsync();
+        }
+        else
+        {
+            Document.Edit(draft => draft.Set("place/weather", name));
+        }
+
+        return true;
+    }
+
     /// <summary>Ends the search that runs for the answer.</summary>
     public async Task StopAsync()
     {

@@ -1,14 +1,7 @@
 // Before anything else: the look the person chose, and the service worker that makes the page work with no signal.
-const looks = indexedDB.open('arraywright', 1);
-looks.onupgradeneeded = () => {
-    looks.result.createObjectStore('settings');
-    looks.result.createObjectStore('versions', { keyPath: 'at' });
-};
-looks.onsuccess = () => {
-    const asked = looks.result.transaction('settings').objectStore('settings').get('theme');
-    asked.onsuccess = () => { if (asked.result) document.documentElement.dataset.theme = asked.result; };
-    asked.transaction.oncomplete = () => looks.result.close();
-};
+import { setting } from './kept.js';
+
+setting('theme').then(theme => { if (theme) document.documentElement.dataset.theme = theme; });
 
 // Only once the page is there: what the worker fetches must not keep it waiting.
 if ('serviceWorker' in navigator) window.addEventListener('page-ready', () => {
