@@ -43,7 +43,7 @@ internal sealed class ExactProof
         _days = DayParts.Of(span.Series, Parts);
         double[] coldV = [.. family.Stocks.Select(stock => stock.ColdModelV)];
         _alone = new PanelsAlone[_days.Length];
-        ForAll(_days.Length, part => _alone[part] = new PanelsAlone(span.Physics, _days[part], coldV, EnergyOptions.Default));
+        Threads.ForAll(_days.Length, part => _alone[part] = new PanelsAlone(span.Physics, _days[part], coldV, EnergyOptions.Default));
     }
 
     /// <summary>No wiring of the family brings more, kWh.</summary>
@@ -99,7 +99,7 @@ internal sealed class ExactProof
             Contender[] batch = open[at..Math.Min(at + Batch, open.Length)];
             (double MostKWh, long Work)[] looked = new (double, long)[batch.Length];
             double toBeatKWh = _bestKWh;
-            ForAll(batch.Length, i => looked[i] = Look(batch[i], toBeatKWh));
+            Threads.ForAll(batch.Length, i => looked[i] = Look(batch[i], toBeatKWh));
             for (int i = 0; i < batch.Length; i++)
             {
                 work += looked[i].Work;
@@ -125,7 +125,7 @@ internal sealed class ExactProof
     {
         ImmutableArray<PanelStock> stocks = _span.Physics.Plan.Panels;
         Contender[] byPanels = new Contender[all.Length];
-        ForAll(all.Length, i => byPanels[i] = Alone(all[i], (wiring, part) =>
+        Threads.ForAll(all.Length, i => byPanels[i] = Alone(all[i], (wiring, part) =>
             [.. stocks.Select((stock, index) => ((double)wiring.Panels.Count(name => name == stock.Panel.Name), _alone[part].Panel(index)))]));
         byPanels = [.. byPanels.Where(one => one.AloneKWh.Sum() > _bestKWh)];
 
@@ -137,10 +137,10 @@ internal sealed class ExactProof
         }
 
         PowerAlone[][] powers = new PowerAlone[strings.Length][];
-        ForAll(strings.Length, i => powers[i] = [.. _alone.Select(days => days.String(strings[i]))]);
+        Threads.ForAll(strings.Length, i => powers[i] = [.. _alone.Select(days => days.String(strings[i]))]);
         var place = strings.Select((part, index) => (Text: WiringText.Print(part), index)).ToDictionary(one => one.Text, one => one.index, StringComparer.Ordinal);
         Contender[] byStrings = new Contender[byPanels.Length];
-        ForAll(byPanels.Length, i => byStrings[i] = Alone(byPanels[i].Candidate, (wiring, part) => [.. wiring.Strings.Select(own => (1.0, powers[place[WiringText.Print(own)]][part]))]));
+        Threads.ForAll(byPanels.Length, i => byStrings[i] = Alone(byPanels[i].Candidate, (wiring, part) => [.. wiring.Strings.Select(own => (1.0, powers[place[WiringText.Print(own)]][part]))]));
         return ByEnergy([.. byStrings.Where(one => one.AloneKWh.Sum() > _bestKWh)]);
     }
 
@@ -171,19 +171,4 @@ internal sealed class ExactProof
 
     /// <summary>A wiring with what its panels or strings bring each by itself over each part of the days, kWh.</summary>
     private sealed record Contender(Candidate Candidate, double[] AloneKWh);
-
-    private static void ForAll(int count, Action<int> body)
-    {
-        if (OperatingSystem.IsBrowser())
-        {
-            for (int i = 0; i < count; i++)
-            {
-                body(i);
-            }
-        }
-        else
-        {
-            Parallel.For(0, count, body);
-        }
-    }
 }

@@ -56,19 +56,8 @@ internal sealed class ExactSpan
     public double[] DeliveredKWh(IReadOnlyList<ImmutableArray<Wiring?>> designs)
     {
         double[] kWh = new double[designs.Count];
-        if (OperatingSystem.IsBrowser() || designs.Count == 1)
-        {
-            for (int i = 0; i < kWh.Length; i++)
-            {
-                kWh[i] = DeliveredKWh(designs[i], Series);
-            }
-        }
-        else
-        {
-            // Each run is whole on one thread: the figures do not depend on how many there are.
-            Parallel.For(0, kWh.Length, i => kWh[i] = DeliveredKWh(designs[i], Series));
-        }
-
+        // Each run is whole on one thread.
+        Threads.ForAll(kWh.Length, i => kWh[i] = DeliveredKWh(designs[i], Series));
         return kWh;
     }
 

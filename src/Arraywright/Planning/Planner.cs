@@ -74,20 +74,17 @@ public static class Planner
         SearchSetup setup = new(setting.Physics, setting.Ranking, setting.Judge);
         SearchProblem within = setup.Problem(Level.Go);
         SearchProblem beyond = setup.Problem(Level.Ask);
-        (SearchOutcome go, SearchOutcome? ask) = Search(within, beyond, progress, cancellation);
+        var asking = new AskingSearch(within, beyond, cancellation);
+        SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
+        Settled settled = Settle(setting, within, go, roomier is null ? [] : [roomier], cancellation);
+        SearchOutcome? ask = asking.Outcome(isNeeded: go.Best.IsEmpty, progress);
         bool isAsking = go.Best.IsEmpty && ask is not null;
-        ImmutableArray<Candidate> askBest = ask is null || isAsking ? [] : [.. ask.Best.Take(1)];
-        (SearchProblem family, SearchOutcome outcome) = isAsking ? (beyond, ask!) : (within, go);
-        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. outcome.Best.Take(Shown)], roomier is null ? askBest : askBest.Add(roomier));
-        ExactProof? proof = null;
-        if (setting.Exact is { } exact && !resolved.Ranked.IsEmpty)
-        {
-            proof = ExactProof.Of(exact, family, outcome.Report, [.. resolved.Ranked.Select(one => (one, setting.Ranking.Worth(one.ObjectiveW).KWh!.Value))], cancellation);
-            resolved = resolved.With(exact, proof.Better);
-        }
-
-        askBest = isAsking ? resolved.Ranked : resolved.Others[..askBest.Length];
+        settled = isAsking ? Settle(setting, beyond, ask!, [], cancellation) : settled;
+        Resolved resolved = settled.Resolved;
+        ImmutableArray<Candidate> askBest = isAsking ? resolved.Ranked
+            : ask is { Best: [{ } first, ..] } ? Resolved.Of(setting.Exact, setting.Ranking, [], [first]).Others
+            : [];
         List<(Candidate Candidate, ImmutableArray<string> ChosenFor)> chosen = isAsking ? [] : [.. resolved.Ranked.Take(Shown).Select(candidate => (candidate, candidate.ChosenFor))];
         double bestGoW = chosen.Count == 0 ? 0 : chosen[0].Candidate.ObjectiveW;
         if (askBest is [{ } best, ..] && best.ObjectiveW > bestGoW * (1 + WorthAsking))
@@ -114,21 +111,20 @@ public static class Planner
         [
             .. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Candidate.Wirings, setting.Ranking.Worth(pick.Candidate.ObjectiveW), index + 1, pick.ChosenFor)),
         ];
-        return setting.Result(designs, resolved.Report(outcome.Report, proof));
+        return setting.Result(designs, resolved.Report(isAsking ? ask!.Report : go.Report, settled.Proof));
     }
 
-    /// <summary>Searches within everything stated, and, where that leaves something out, within the volts alone: side by side, as neither needs the other.</summary>
-    private static (SearchOutcome Go, SearchOutcome? Ask) Search(SearchProblem within, SearchProblem beyond, IProgress<double>? progress, CancellationToken cancellation)
+    /// <summary>Solves what a search found over every step of the span, with others beside it, and proves it there.</summary>
+    private static Settled Settle(Setting setting, SearchProblem family, SearchOutcome outcome, ImmutableArray<Candidate> others, CancellationToken cancellation)
     {
-        bool isBound = SearchSetup.LimitsBind(within, beyond);
-        Task<SearchOutcome>? asking = isBound && !OperatingSystem.IsBrowser()
-            ? Task.Run(() => WiringSearch.Run(beyond, SearchOptions.Default, progress: null, cancellation), CancellationToken.None)
-            : null;
-        SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
-        SearchOutcome? ask = asking is not null ? asking.GetAwaiter().GetResult()
-            : isBound || go.Best.IsEmpty ? WiringSearch.Run(beyond, SearchOptions.Default, progress, cancellation)
-            : null;
-        return (go, ask);
+        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. outcome.Best.Take(Shown)], others);
+        if (setting.Exact is not { } exact || resolved.Ranked.IsEmpty)
+        {
+            return new Settled(resolved, null);
+        }
+
+        var proof = ExactProof.Of(exact, family, outcome.Report, [.. resolved.Ranked.Select(one => (one, setting.Ranking.Worth(one.ObjectiveW).KWh!.Value))], cancellation);
+        return new Settled(resolved.With(exact, proof.Better), proof);
     }
 
     /// <summary>Judges the wiring that the plan states.</summary>
@@ -186,6 +182,9 @@ public static class Planner
         int best = Enumerable.Range(0, plan.Inputs.Length).MaxBy(i => plan.Inputs[i].Input.MaxVoltageV);
         return [.. plan.Inputs.Select((_, i) => i == best ? new Wiring.Single(plan.Panels.MinBy(ColdV)!.Panel.Name) : (Wiring?)null)];
     }
+
+    /// <summary>The candidates over every step, and what is proved there; null where there are no steps, or no candidates.</summary>
+    private sealed record Settled(Resolved Resolved, ExactProof? Proof);
 
     /// <summary>What every answer to one plan shares.</summary>
     internal sealed class Setting
