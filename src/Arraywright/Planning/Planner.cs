@@ -78,7 +78,7 @@ public static class Planner
         SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
         Settled settled = Settle(setting, within, go, roomier is null ? [] : [roomier], cancellation);
-        SearchOutcome? ask = asking.Outcome(isNeeded: go.Best.IsEmpty, progress);
+        SearchOutcome? ask = asking.Outcome(isAll: go.Best.IsEmpty, progress);
         bool isAsking = go.Best.IsEmpty && ask is not null;
         settled = isAsking ? Settle(setting, beyond, ask!, [], cancellation) : settled;
         Resolved resolved = settled.Resolved;
