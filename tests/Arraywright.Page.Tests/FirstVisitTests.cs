@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Arraywright.Page.Tests.Browser;
 
 namespace Arraywright.Page.Tests;
@@ -13,9 +12,7 @@ public sealed class FirstVisitTests(Chromium chromium)
     {
         Assert.SkipWhen(chromium.Missing is not null, $"Browser tests: {chromium.Missing}");
         long before = chromium.Server.SentBytes;
-        Stopwatch clock = Stopwatch.StartNew();
         await using Visit visit = await chromium.VisitAsync();
-        TestContext.Current.TestOutputHelper?.WriteLine($"usable after {clock.ElapsedMilliseconds} ms");
         await visit.Page.Locator("#q-count").FillAsync("4");
         await visit.Page.Locator("#q-voc").FillAsync("22.9");
         await visit.Page.Locator("#q-isc").FillAsync("6.72");

@@ -57,7 +57,7 @@ public sealed class PaceTests(Chromium chromium)
         await visit.TakeExampleAsync("weaver-loft-ask");
         double answeredMs = watch.Elapsed.TotalMilliseconds;
         Assert.True(answeredMs > openMs);
-        Report($"first visit, empty cache: usable after {openMs:0} ms, an example answered after {answeredMs:0} ms");
+        Report($"first visit, empty cache: a screen to type into after {openMs:0} ms; an example pressed at once is answered after {answeredMs:0} ms");
     }
 
     private static async Task<double> FigureAsync(Visit visit, string attribute) =>

@@ -1,6 +1,7 @@
 // What the page needs of the browser and .NET cannot reach by itself. No state but the worker and the listeners.
 import { setSetting } from './kept.js';
 export * from './kept.js';
+export { handOver } from './start.js';
 
 /** Above a year of minutes, bytes. */
 const mostWeather = 64 << 20;

@@ -1,10 +1,74 @@
-// Before anything else: the look the person chose, and the service worker that makes the page work with no signal.
-import { setting } from './kept.js';
+// The start screen stands in index.html, to be read and typed into at once. The runtime, which keeps a slow device busy for seconds, is begun at the first
+// sign of a person, or at once for one who comes back; what was typed, chosen or pressed meanwhile is handed over to it.
+import { setting, versions } from './kept.js';
+
+const signs = ['pointermove', 'pointerdown', 'touchstart', 'wheel', 'scroll', 'keydown', 'focusin'];
+const first = document.getElementById('first');
+const opening = document.getElementById('opening');
+const pressable = root => [...root.querySelectorAll('a, button')];
+let isBegun = false;
+let pressed = -1;
+
+function begin() {
+    if (isBegun) return;
+    isBegun = true;
+    const script = document.createElement('script');
+    script.src = '_framework/blazor.webassembly.js';
+    document.body.append(script);
+}
+
+function wait() {
+    opening.hidden = false;
+    begin();
+}
+
+for (const sign of signs) addEventListener(sign, begin, { capture: true, passive: true, once: true });
+first.addEventListener('change', event => { if (event.target.type === 'file') wait(); });
+first.addEventListener('click', event => {
+    const at = pressable(first).indexOf(event.target.closest('a, button'));
+    if (at < 0) return;
+    event.preventDefault();
+    pressed = at;
+    wait();
+});
 
 setting('theme').then(theme => { if (theme) document.documentElement.dataset.theme = theme; });
+Promise.all([versions(), setting('language')]).then(([kept, language]) => {
+    if (kept.length === 0 && (language ?? 'en') === 'en' && location.hash.length < 2) return;
+    first.classList.add('is-past');
+    wait();
+});
 
-// Only once the page is there: what the worker fetches must not keep it waiting.
-if ('serviceWorker' in navigator) window.addEventListener('page-ready', () => {
+/** Puts the page in the place of the first screen, with all that was done there. */
+export function handOver() {
+    if (!first.isConnected) return;
+    const app = document.getElementById('app');
+    const { activeElement } = document;
+    const isInside = first.contains(activeElement);
+    first.remove();
+    opening.remove();
+    app.hidden = false;
+    if (isInside) document.getElementById(activeElement.id)?.focus();
+
+    // Not within the call that the runtime waits for.
+    setTimeout(() => {
+        for (const field of first.querySelectorAll('input')) {
+            const now = document.getElementById(field.id);
+            if (!now) continue;
+            if (field.files?.length) {
+                now.files = field.files;
+                now.dispatchEvent(new Event('change', { bubbles: true }));
+            } else if (field.type !== 'file' && field.value) {
+                now.value = field.value;
+                now.dispatchEvent(new Event('input', { bubbles: true }));
+            }
+        }
+        if (pressed >= 0) pressable(app)[pressed]?.click();
+    });
+}
+
+// The service worker makes the page work with no signal. What it fetches must not keep a person waiting.
+function keepOffline() {
     const ready = () => {
         document.documentElement.dataset.update = 'ready';
         window.dispatchEvent(new Event('update-ready'));
@@ -18,4 +82,9 @@ if ('serviceWorker' in navigator) window.addEventListener('page-ready', () => {
             });
         });
     }).catch(() => { /* without it the page works while there is a signal */ });
-}, { once: true });
+}
+
+if ('serviceWorker' in navigator) {
+    addEventListener('page-ready', keepOffline, { once: true });
+    addEventListener('load', () => setTimeout(() => { if (!isBegun) keepOffline(); }, 1_000));
+}
