@@ -35,7 +35,7 @@ public sealed partial class LanguageTests
         "year", "day", "peak", "open rack", "close roof", "flat on ground", "none", "label", "manual", "maker", "iron phosphate", "nickel", "lead",
         "crystalline silicon", "mono perc", "multicrystalline", "topcon", "heterojunction", "back contact", "cadmium telluride", "cigs", "amorphous silicon",
         "go", "ask", "stop", "note", "STOP", "GO", "ASK FIRST", "a year", "power",
-        "The year", "One day", "Tilt and direction", "More panels", "Parts to buy", "Report and order of connection", "Letter to the maker",
+        "The year", "One day", "Tilt and direction", "More panels", "Parts to buy", "Report and order of connection", "Letter to the maker", "Circuit for a simulator",
         "How many", "or power (Pmax)", "Highest voltage", "Printed current", "Printed power",
     ];
 

@@ -11,7 +11,7 @@ public sealed class ScreenTests(Chromium chromium)
     private static readonly (string Screen, string? Choice)[] All =
     [
         ("start", null), ("plan", null), ("try", null), ("sun", "The year"), ("sun", "One day"), ("sun", "Tilt and direction"), ("sun", "More panels"),
-        ("build", "Parts to buy"), ("build", "Report and order of connection"), ("build", "Letter to the maker"), ("file", null),
+        ("build", "Parts to buy"), ("build", "Report and order of connection"), ("build", "Letter to the maker"), ("build", "Circuit for a simulator"), ("file", null),
     ];
 
     [Theory]

@@ -26,6 +26,6 @@ internal static class AskSheet
             blocks.Add(Block.Of(BlockKind.Text, letter.WhereTheAnswerGoes));
         }
 
-        return new Sheet("", blocks) { File = new SheetFile("letter.txt", "text/plain", string.Join($"\n{new string('=', 76)}\n\n", result.Letters.Select(letter => letter.Text))) };
+        return new Sheet("", blocks) { Files = [new SheetFile("letter.txt", "text/plain", string.Join($"\n{new string('=', 76)}\n\n", result.Letters.Select(letter => letter.Text)))] };
     }
 }

@@ -24,7 +24,7 @@ internal static class EnergySheets
             .. Rest(year.Energy, year.WeatherSource),
             .. Blocks.Assumed(year.Assumed),
         ])
-        { File = new SheetFile("year.csv", "text/csv", EnergyJson.Csv(year)) };
+        { Files = [new SheetFile("year.csv", "text/csv", EnergyJson.Csv(year))] };
     }
 
     /// <summary>A day: its chart, where the rest went, its hours as a file.</summary>
@@ -39,7 +39,7 @@ internal static class EnergySheets
             .. Rest(day.Energy, day.WeatherSource),
             .. Blocks.Assumed(day.Assumed),
         ])
-        { File = new SheetFile("day.csv", "text/csv", EnergyJson.Csv(day)) };
+        { Files = [new SheetFile("day.csv", "text/csv", EnergyJson.Csv(day))] };
     }
 
     private static Block Months(EnergyResult energy)

@@ -27,7 +27,7 @@ internal static class PartsSheet
             .. Blocks.Assumed(list.Assumed),
             new Block(BlockKind.Bullets) { Items = [.. list.Cautions.Select(caution => new BulletLine("", caution))] },
         ])
-        { File = new SheetFile("parts.csv", "text/csv", PartsJson.Csv(list)) };
+        { Files = [new SheetFile("parts.csv", "text/csv", PartsJson.Csv(list))] };
     }
 
     private static string[] Row(ShoppingLine line, bool hasPrice, string? currency)

@@ -37,4 +37,5 @@ internal static class QuestionKind
     public const string Parts = "parts";
     public const string Ask = "ask";
     public const string Report = "report";
+    public const string Netlist = "netlist";
 }

@@ -125,8 +125,8 @@ public sealed record CurveLine(IReadOnlyList<double> VoltageV, IReadOnlyList<dou
 /// <summary>A document: headed blocks in order.</summary>
 public sealed record Sheet(string Title, IReadOnlyList<Block> Blocks)
 {
-    /// <summary>A file that goes with it; null where there is none.</summary>
-    public SheetFile? File { get; init; }
+    /// <summary>Files that go with it; empty for none.</summary>
+    public IReadOnlyList<SheetFile> Files { get; init; } = [];
 }
 
 /// <summary>A file to save.</summary>

@@ -9,7 +9,7 @@ internal static class ReportSheet
     public static Sheet Of(ReportSubject subject)
     {
         ReportDocument report = ReportBuilder.Of(subject);
-        return new Sheet(report.Title, [.. report.Sections.SelectMany(Of)]) { File = new SheetFile("report.html", "text/html", HtmlReport.Of(report)) };
+        return new Sheet(report.Title, [.. report.Sections.SelectMany(Of)]) { Files = [new SheetFile("report.html", "text/html", HtmlReport.Of(report))] };
     }
 
     private static IEnumerable<Block> Of(ReportSection section) => section.Blocks.Select(Of).Prepend(Block.Of(BlockKind.Section, section.Title));

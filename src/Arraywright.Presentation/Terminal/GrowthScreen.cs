@@ -8,6 +8,9 @@ namespace Arraywright.Presentation.Terminal;
 /// <param name="style">Width and colour.</param>
 public sealed class GrowthScreen(TextWriter writer, TerminalStyle style)
 {
+    /// <summary>From this share of the best on a wiring is as good.</summary>
+    private const double AsGood = 0.995;
+
     /// <summary>Writes everything.</summary>
     public void Write(GrowthResult result)
     {
@@ -17,9 +20,9 @@ public sealed class GrowthScreen(TextWriter writer, TerminalStyle style)
         EnergyParts.Heading(writer, "What you have, wired as well as may be", style);
         EnergyParts.WriteWirings(writer, result.Now.Design, style);
         TextFlow.Write(writer, "  ", NowSentence(result.Now), style.Width);
-        if (result.StatedKWh is { } statedKWh && statedKWh < result.Now.DeliveredKWh * 0.995)
+        if (WireAnew(result) is { } anew)
         {
-            TextFlow.Write(writer, "  ", $"As the plan states the wiring, it is {Figures.Energy(statedKWh)}: wiring anew costs nothing and comes first.", style.Width);
+            TextFlow.Write(writer, "  ", anew, style.Width);
         }
 
         if (result.Curves.Length > 1)
@@ -45,7 +48,8 @@ public sealed class GrowthScreen(TextWriter writer, TerminalStyle style)
     public void WriteShort(GrowthResult result) =>
         TextFlow.Write(writer, "", Answer(result), style.Width, style.Strong);
 
-    private static string Answer(GrowthResult result)
+    /// <summary>The answer in one or two sentences.</summary>
+    internal static string Answer(GrowthResult result)
     {
         if (result.Best is not { } best)
         {
@@ -63,13 +67,19 @@ public sealed class GrowthScreen(TextWriter writer, TerminalStyle style)
         return $"{VerdictSentence.Word(result.Verdict)}: {more} more {best.Kind.Panel.Name} {(more == 1 ? "is" : "are")} worth it; {adds} {Figures.Energy(addedKWh)} a year to {Figures.Energy(result.Now.DeliveredKWh)}{cost}.";
     }
 
-    private static string NowSentence(GrowthPoint now)
+    /// <summary>What the panels at hand bring, wired as well as may be.</summary>
+    internal static string NowSentence(GrowthPoint now)
     {
         string leftOver = DesignsTable.LeftOver(now.Design) is { Length: > 0 } left ? $" Left over: {left}." : "";
         return now.Design.Verdict == Level.Go
             ? $"{Figures.Energy(now.DeliveredKWh)} a year into the inputs; {EnergyParts.CutOff(now.Year.Total)}.{leftOver}"
             : $"{VerdictSentence.Word(now.Verdict)}: nothing of it may be connected as it is; `arraywright plan` tells why.";
     }
+
+    /// <summary>That the stated wiring is not the best; null where it is as good, or none is stated.</summary>
+    internal static string? WireAnew(GrowthResult result) => result.StatedKWh is { } statedKWh && statedKWh < result.Now.DeliveredKWh * AsGood
+        ? $"As the plan states the wiring, it is {Figures.Energy(statedKWh)}: wiring anew costs nothing and comes first."
+        : null;
 
     private void WriteChoice(GrowthResult result)
     {

@@ -25,8 +25,8 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
         string each = curve.Kind.Panel.Price is { } price ? $", {Money(price, result.Plan)} each" : "";
         EnergyParts.Heading(writer, $"More {curve.Kind.Panel.Name}{each}", style);
         WriteRows(curve);
-        TextFlow.Write(writer, "  ", WorthSentence(curve), style.Width);
-        foreach (string remark in Remarks(curve))
+        TextFlow.Write(writer, "  ", WorthSentence(curve, result), style.Width);
+        foreach (string remark in Remarks(curve, result))
         {
             TextFlow.Write(writer, "  ", remark, style.Width);
         }
@@ -37,7 +37,7 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
         bool priced = curve.Kind.Panel.Price is not null;
         string[][] cells =
         [
-            ["more", "kWh a year", "it adds", "cut off", .. priced ? [CostHeading(result.Plan)] : Array.Empty<string>(), ""],
+            [.. Columns(curve, result.Plan)],
             .. curve.Points.Select(point => Row(point, priced)),
         ];
         int[] widths = [.. Enumerable.Range(0, cells[0].Length).Select(column => cells.Max(row => row[column].Length))];
@@ -50,7 +50,7 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
             GrowthPoint point = curve.Points[i];
             double clippedKWh = point.Design.Verdict == Level.Go ? point.Year.Total.ClippedKWh : 0;
             WriteRow(cells[i + 1], widths, Ladder.Bar(point.DeliveredKWh, point.DeliveredKWh + clippedKWh, barWidth / Math.Max(1e-9, most)));
-            string wirings = string.Join("; ", point.Design.Assignments.Select(assignment => Wired(assignment, point.Design)));
+            string wirings = Wired(point.Design);
             if (wirings != before && i > 0)
             {
                 TextFlow.Write(writer, new string(' ', Indent + MoreWidth + 2), wirings, style.Width, style.Faint);
@@ -60,10 +60,20 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
         }
     }
 
+    /// <summary>The wirings of a design on one line.</summary>
+    public static string Wired(Design design) => string.Join("; ", design.Assignments.Select(assignment => Wired(assignment, design)));
+
     private static string Wired(Assignment assignment, Design design) =>
         design.Assignments.Length == 1 ? DesignsTable.Text(assignment.Wiring) : $"{assignment.Input}: {DesignsTable.Text(assignment.Wiring)}";
 
-    private static string[] Row(GrowthPoint point, bool priced)
+    /// <summary>Headings of the columns of a curve.</summary>
+    public static IEnumerable<string> Columns(GrowthCurve curve, Plan plan) =>
+        ["more", "kWh a year", "it adds", "cut off", .. curve.Kind.Panel.Price is not null ? [CostHeading(plan)] : Array.Empty<string>(), ""];
+
+    /// <summary>The cells of a point of a curve.</summary>
+    /// <param name="point">The point.</param>
+    /// <param name="priced">Whether the kind has a price.</param>
+    public static string[] Row(GrowthPoint point, bool priced)
     {
         bool counts = point.Design.Verdict == Level.Go;
         string gain = point.More == 0 ? "" : point.GainKWh < 0.05 ? "–" : Figures.Number(point.GainKWh, 1);
@@ -82,7 +92,8 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
     private void WriteRow(string[] cells, int[] widths, string bar) =>
         writer.WriteLine($"{new string(' ', Indent)}{string.Join("  ", cells.Select((cell, column) => cell.PadLeft(widths[column])))}  {bar}".TrimEnd());
 
-    private string WorthSentence(GrowthCurve curve)
+    /// <summary>How many more are worth it.</summary>
+    public static string WorthSentence(GrowthCurve curve, GrowthResult result)
     {
         DiminishingReturn worth = curve.Worth;
         string share = Figures.Percent(100 * result.Options.WorthShare);
@@ -107,7 +118,8 @@ internal sealed class GrowthTable(TextWriter writer, TerminalStyle style, Growth
 
     private static string Each(double kWh) => $"each adds {Figures.Energy(kWh)} a year";
 
-    private IEnumerable<string> Remarks(GrowthCurve curve)
+    /// <summary>What else is to be known before buying.</summary>
+    public static IEnumerable<string> Remarks(GrowthCurve curve, GrowthResult result)
     {
         if (curve.IsInDoubt)
         {

@@ -34,8 +34,10 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
     }
 
     /// <summary>Writes the answer in one sentence.</summary>
-    public void WriteShort(TiltResult result) =>
-        TextFlow.Write(writer, "", $"{Answer(result.Spans[0])}{EnergyParts.But(result.Verdict)}", style.Width, style.Strong);
+    public void WriteShort(TiltResult result) => TextFlow.Write(writer, "", Answer(result), style.Width, style.Strong);
+
+    /// <summary>The answer in one sentence.</summary>
+    internal static string Answer(TiltResult result) => $"{Answer(result.Spans[0])}{EnergyParts.But(result.Verdict)}";
 
     private static string Answer(BestFacing year)
     {
@@ -74,11 +76,24 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
 
         table.Write(writer, 2, style.Width, wrapped: 0);
         TextFlow.Write(writer, "  ", "* the best tilt where the direction has to stay as planned.", style.Width);
-        if (!result.Fixed.IsEmpty)
+        if (KeepsItsOwn(result) is { } keeps)
         {
-            TextFlow.Write(writer, "  ", $"{string.Join(", ", result.Fixed)}: {(result.Fixed.Length == 1 ? "it has" : "they have")} a facing of its own in the plan and {(result.Fixed.Length == 1 ? "keeps" : "keep")} it.", style.Width);
+            TextFlow.Write(writer, "  ", keeps, style.Width);
         }
     }
+
+    /// <summary>What does not turn with the others; null where everything does.</summary>
+    internal static string? KeepsItsOwn(TiltResult result) => result.Fixed.Length switch
+    {
+        0 => null,
+        1 => $"{result.Fixed[0]} has a facing of its own in the plan and keeps it.",
+        _ => $"{string.Join(", ", result.Fixed)} have facings of their own in the plan and keep them.",
+    };
+
+    /// <summary>How exact the tilt must be; null where no range is known.</summary>
+    internal static string? NearlySentence(TiltResult result) => result.NearlyBest is { } nearly
+        ? $"Anything from {Degrees(Math.Ceiling(nearly.LeastDeg))} to {Degrees(Math.Floor(nearly.MostDeg))} stays within 1 % of the best."
+        : null;
 
     private void WriteByTilt(TiltResult result)
     {
@@ -92,13 +107,14 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
             writer.WriteLine($"  {Degrees(result.ByTilt[i].TiltDeg),4}  {amounts[i].PadLeft(amountWidth)}  {bar}".TrimEnd());
         }
 
-        if (result.NearlyBest is { } nearly)
+        if (NearlySentence(result) is { } nearly)
         {
-            TextFlow.Write(writer, "  ", $"Anything from {Degrees(Math.Ceiling(nearly.LeastDeg))} to {Degrees(Math.Floor(nearly.MostDeg))} stays within 1 % of the best.", style.Width);
+            TextFlow.Write(writer, "  ", nearly, style.Width);
         }
     }
 
-    private static string TwoSentence(TiltResult result, Facing best)
+    /// <summary>What a second tilt in the year adds.</summary>
+    internal static string TwoSentence(TiltResult result, Facing best)
     {
         if (result.Two is not { } two)
         {
@@ -112,7 +128,9 @@ public sealed class TiltScreen(TextWriter writer, TerminalStyle style)
 
     private static string Day(DateOnly date) => date.ToString("MMMM d", CultureInfo.InvariantCulture);
 
-    private static string Degrees(double deg) => $"{Figures.Number(deg, deg == Math.Round(deg) ? 0 : 1)}°";
+    /// <summary>An angle.</summary>
+    internal static string Degrees(double deg) => $"{Figures.Number(deg, deg == Math.Round(deg) ? 0 : 1)}°";
 
-    private static string Direction(double azimuthDeg) => $"{Degrees(azimuthDeg)} ({Winds[(int)Math.Round(azimuthDeg / 45) % 8]})";
+    /// <summary>A direction in degrees and by its wind.</summary>
+    internal static string Direction(double azimuthDeg) => $"{Degrees(azimuthDeg)} ({Winds[(int)Math.Round(azimuthDeg / 45) % 8]})";
 }
