@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using Arraywright.Electrical;
-using Arraywright.Gear;
 
 namespace Arraywright.Parts.Connecting;
 
@@ -10,18 +8,18 @@ internal static class Prohibitions
     /// <summary>How everything is taken apart again.</summary>
     public static ImmutableArray<string> Undoing { get; } =
     [
-        "Stop the input: switch the unit off, then open the switch in the run, if there is one.",
-        "Make sure that no current flows: the unit shows 0 W, or a clamp meter 0 A.",
+        "Stop every input: switch its unit off, then open the switch in its run, if there is one.",
+        "Make sure that no current flows: each input shows 0 W, or a clamp meter 0 A.",
         "Cover the panels, or wait until it is dark.",
-        "Unplug the run at the unit first. Then take strings apart, each end capped at once.",
+        "Unplug every run at its unit first. Then take string fuses out, where there are any, and the strings apart, each end capped at once.",
     ];
 
     /// <summary>The most dangerous first.</summary>
-    public static ImmutableArray<Prohibition> For(ImmutableArray<(DcInput Input, Wiring Wiring, Assignment Assignment)> connected) =>
+    public static ImmutableArray<Prohibition> For(ImmutableArray<ConnectedInput> connected) =>
     [
-        new("pull a connector, a fuse or a plug apart while current flows", "a direct-current arc does not go out by itself: it burns hands and starts fires."),
+        new("pull a connector, a fuse or a plug apart, or push one in, while current flows or could begin to", "a direct-current arc does not go out by itself: it burns hands and starts fires."),
         .. connected.Select(one => new Prohibition(
-            $"put more than {StepWords.Volts(one.Input.MaxVoltageV)} on {one.Input.Name}, not for a moment",
+            $"put more than {StepWords.Volts(one.Input.MaxVoltageV)} on {one.Name}, not for a moment",
             $"no row longer than drawn, no two strings one after the other. As drawn it reaches {StepWords.Volts(one.Assignment.VocColdV)} at the coldest.")),
         new("swap + and −, or join a string to others before its sign and its volts were measured", "the other strings drive their whole current through the one that is wrong."),
         new("cover, wrap, bundle or bury an adapter, a branch connector or a fuse that carries current", "they are the hottest and weakest pieces of the run, and need air."),
