@@ -181,6 +181,26 @@ public sealed class ConnectionOrderTests
         Assert.DoesNotContain(Order(TwoByTwo).Steps[..^1].SelectMany(step => step.Do), text => text.Contains("fuse", StringComparison.Ordinal));
     }
 
+    /// <summary>By hand: connectors take four at most; five are three and two, joined by one more.</summary>
+    [Theory]
+    [InlineData(2, "one branch connector (2 into 1), all − ends in another.")]
+    [InlineData(4, "one branch connector (4 into 1), all − ends in another.")]
+    [InlineData(5, "branch connectors (1 × 3 into 1, 2 × 2 into 1), all − ends in as many others.")]
+    [InlineData(16, "branch connectors (5 × 4 into 1), all − ends in as many others.")]
+    public void Strings_are_joined_with_as_many_branch_connectors_as_it_takes(int strings, string connectors)
+    {
+        ConnectionOrder order = Unjudged(Plan(("store-a", 60, Wiring.InParallel(Enumerable.Repeat(LimitsScene.One("shed-120"), strings)))));
+        Assert.Contains(order.Steps.Single(step => step.Act == ConnectionAct.JoinStrings).Do, text => text.Contains($"all + ends together in {connectors}", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Panels_side_by_side_within_a_string_have_their_own_branch_connectors()
+    {
+        Wiring pair = LimitsScene.Side(LimitsScene.One("shed-120"), LimitsScene.One("shed-120"));
+        ConnectionOrder order = Unjudged(Plan(("store-a", 60, LimitsScene.Row(pair, pair))));
+        Assert.Contains(order.Steps.Single(step => step.Act == ConnectionAct.JoinString).Do, text => text.Contains("for + branch connectors (2 × 2 into 1), for − as many.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Nothing_meets_anything_before_it_was_measured() =>
         Gen.Select(Gens.WiringOf(["shed-120", "dairy-60"], 3, 3), Gens.WiringOf(["shed-120", "dairy-60"], 2, 3)).Sample(

@@ -21,4 +21,12 @@ internal sealed record ConnectedInput(DcInput Input, Assignment Assignment, Immu
 
     /// <summary>Whether its strings have fuses.</summary>
     public bool HasFuses => Pieces.Any(piece => piece.Kind == PieceKind.StringFuse);
+
+    /// <summary>The branch connectors of plus that join its strings; minus has as many.</summary>
+    public ImmutableArray<Piece> BetweenStrings => [.. Plus.Where(piece => piece.Place.Path.IsEmpty)];
+
+    /// <summary>The branch connectors of plus within its strings; minus has as many.</summary>
+    public ImmutableArray<Piece> WithinStrings => [.. Plus.Where(piece => !piece.Place.Path.IsEmpty)];
+
+    private IEnumerable<Piece> Plus => Pieces.Where(piece => piece is { Kind: PieceKind.BranchConnector, Pole: Pole.Plus });
 }

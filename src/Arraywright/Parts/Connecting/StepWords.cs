@@ -43,9 +43,9 @@ internal static class StepWords
             lines.Add($"{char.ToUpperInvariant(name[0])}{name[1..]}: {WiringText.Print(part)}.");
         }
 
-        if (one.Wiring.Strings.Any(part => part is Wiring.Series { Parts: var parts } && parts.Any(inner => inner is Wiring.Parallel)))
+        if (one.WithinStrings is { IsEmpty: false } connectors)
         {
-            lines.Add("Where panels stand side by side within a string, join these first, + with + and − with −, each checked for its sign.");
+            lines.Add($"Where panels stand side by side within a string, join these first, + with + and − with −, each checked for its sign: for + {Connectors(connectors)}, for − as many.");
         }
 
         lines.Add("Panels covered: plug the + lead of each into the − lead of the next. Leave both ends of a string open and apart, so that they cannot touch.");
@@ -73,10 +73,12 @@ internal static class StepWords
         string agree = strings.Length == 1
             ? $"Only when every string shows the same sign and they agree within about {Volts(differenceV)} of each other in the same light."
             : $"Only when every string shows the same sign, and each stands within about {Volts(differenceV)} of its own figure: these strings differ by plan, and settle between their voltages once joined.";
+        ImmutableArray<Piece> connectors = one.BetweenStrings;
+        string join = $"Cover the panels again{(one.HasFuses ? ", fuses out" : "")}: all + ends together in {Connectors(connectors)}, all − ends in {(connectors.Length == 1 ? "another" : "as many others")}.";
         return
         [
             agree,
-            $"Cover the panels again{(one.HasFuses ? ", fuses out" : "")}: all + ends together in one branch connector, all − ends together in another.",
+            connectors.Length == 1 ? join : $"{join} The ends first, as drawn, then what comes out of these, until one lead of each sign is left.",
             .. one.HasFuses ? ["Then put the fuses in: they are part of the string, never a switch."] : ImmutableArray<string>.Empty,
         ];
     }
@@ -105,4 +107,9 @@ internal static class StepWords
     private static string VoltsOff(ConnectedInput one) => one.Wiring.Strings.All(part => part is Wiring.Single)
         ? ""
         : " One panel's volts too few: a panel is missing or a connector is open. Twice one panel's volts too few: a panel stands the wrong way round. One panel's volts too many: one panel too many in the row.";
+
+    /// <summary>"one branch connector (4 into 1)", "branch connectors (1 × 3 into 1, 2 × 2 into 1)".</summary>
+    private static string Connectors(ImmutableArray<Piece> connectors) => connectors.Length == 1
+        ? $"one branch connector ({PieceWords.IntoOne(connectors[0].Ways)})"
+        : $"branch connectors ({string.Join(", ", connectors.GroupBy(piece => piece.Ways).OrderByDescending(same => same.Key).Select(same => $"{same.Count()} × {PieceWords.IntoOne(same.Key)}"))})";
 }
