@@ -48,7 +48,7 @@ internal static class StepWords
             lines.Add($"Where panels stand side by side within a string, join these first, + with + and − with −, each checked for its sign: for + {Connectors(connectors)}, for − as many.");
         }
 
-        lines.Add("Panels covered: plug the + lead of each into the − lead of the next. Leave both ends of a string open and apart, so that they cannot touch.");
+        lines.Add("Panels covered: in the order written, plug the − lead of each into the + lead of the next. The + lead of the first and the − lead of the last are the ends of the string: leave them open and apart, so that they cannot touch.");
         lines.Add("Push until it clicks, then pull: a connector that comes apart was not home.");
         return lines.ToImmutable();
     }
