@@ -29,24 +29,25 @@ public static class ConnectionPlanner
             Now = connected.IsEmpty ? Conditions.Standard : readings.Now(connected[0].Wiring),
             Steps = parts.Verdict == Level.Stop ? [] :
             [
-                MakeReady(connected),
+                MakeReady(connected, parts.Design.HighestVocColdV),
                 CheckPanels(physics, readings, connected),
                 .. connected.GroupBy(one => one.Input.Unit).SelectMany(unit => OfUnit([.. unit], readings)),
                 LookAgain(),
             ],
             Undoing = parts.Verdict == Level.Stop ? [] : Prohibitions.Undoing,
-            Never = Prohibitions.For(connected),
+            Never = Prohibitions.For(connected, parts.Design.HighestVocColdV),
         };
     }
 
-    private static ConnectionStep MakeReady(ImmutableArray<ConnectedInput> connected) => new(
+    private static ConnectionStep MakeReady(ImmutableArray<ConnectedInput> connected, double highestV) => new(
         ConnectionAct.MakeReady,
         null,
         "Make ready",
         [
+            .. TouchVoltage.Warnings(highestV),
             $"Switch {(connected.Select(one => one.Unit).Distinct().Count() > 1 ? "every" : "the")} unit off, open the switch in every run{(connected.Any(one => one.HasFuses) ? ", and take string fuses out" : "")}.",
-            $"Set the meter to volts, direct current, on a range above {StepWords.Volts(connected.Max(one => one.Assignment.VocColdV))}: red lead in V, black lead in COM.",
-            "Cover the panels or turn their faces to the ground until a step asks for light. Dry hands, dry ground, no rings or chains.",
+            $"Set the meter to volts, direct current, on a range above {TouchVoltage.Text(highestV)}: red lead in V, black lead in COM.",
+            $"Cover the panels or turn their faces to the ground until a step asks for light. {(TouchVoltage.IsDangerous(highestV) ? "Gloves on" : "Dry hands")}, dry ground, no rings or chains.",
         ],
         [],
         null);

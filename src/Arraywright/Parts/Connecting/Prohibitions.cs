@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Arraywright.Limits;
 
 namespace Arraywright.Parts.Connecting;
 
@@ -15,12 +16,17 @@ internal static class Prohibitions
     ];
 
     /// <summary>The most dangerous first.</summary>
-    public static ImmutableArray<Prohibition> For(ImmutableArray<ConnectedInput> connected) =>
+    public static ImmutableArray<Prohibition> For(ImmutableArray<ConnectedInput> connected, double highestV) =>
     [
+        .. TouchVoltage.IsDangerous(highestV)
+            ? [new Prohibition(
+                "work on these leads alone, with bare hands, or with tools, gloves and a meter not made for their voltage",
+                $"they reach {TouchVoltage.Text(highestV)}, which can kill; daylight cannot be switched off; in most places it is work for a licensed electrician.")]
+            : ImmutableArray<Prohibition>.Empty,
         new("pull a connector, a fuse or a plug apart, or push one in, while current flows or could begin to", "a direct-current arc does not go out by itself: it burns hands and starts fires."),
         .. connected.Select(one => new Prohibition(
-            $"put more than {StepWords.Volts(one.Input.MaxVoltageV)} on {one.Name}, not for a moment",
-            $"no row longer than drawn, no two strings one after the other. As drawn it reaches {StepWords.Volts(one.Assignment.VocColdV)} at the coldest.")),
+            $"put more than {TouchVoltage.Text(one.Input.MaxVoltageV)} on {one.Name}, not for a moment",
+            $"no row longer than drawn, no two strings one after the other. As drawn it reaches {TouchVoltage.Text(one.Assignment.VocColdV)} at the coldest.")),
         new("swap + and −, or join a string to others before its sign and its volts were measured", "the other strings drive their whole current through the one that is wrong."),
         new("cover, wrap, bundle or bury an adapter, a branch connector or a fuse that carries current", "they are the hottest and weakest pieces of the run, and need air."),
         new("touch the bare ends of a string in daylight, or let them touch each other", "the panels are live as long as there is light, whatever is switched off."),

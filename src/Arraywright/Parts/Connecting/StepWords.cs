@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Arraywright.Electrical;
+using Arraywright.Limits;
 
 namespace Arraywright.Parts.Connecting;
 
@@ -12,9 +12,6 @@ internal static class StepWords
 
     public const string PanelIfNot =
         "A minus sign: the probes or the leads are swapped. Nothing at all: still covered, a loose connector, or a broken lead. A third or a half missing: part of the panel is dead or in shade, leave it out.";
-
-    /// <summary>A voltage to a tenth.</summary>
-    public static string Volts(double voltageV) => voltageV.ToString("0.#", CultureInfo.InvariantCulture) + " V";
 
     /// <summary>Equal strings that stand beside each other under one name: "strings 1 to 4, each".</summary>
     public static IEnumerable<(string Name, Wiring Part)> Grouped(ImmutableArray<Wiring> strings)
@@ -60,7 +57,7 @@ internal static class StepWords
     /// <summary>What a wrong reading of the whole array means.</summary>
     public static string ArrayIfNot(ConnectedInput one)
     {
-        string limit = Volts(one.Input.MaxVoltageV);
+        string limit = TouchVoltage.Text(one.Input.MaxVoltageV);
         return $"0 V: the switch is open, the panels are still covered, {(one.HasFuses ? "a fuse is open or not put in, " : "")}or a connector is not home. "
             + "A minus sign: + and − are swapped on the way to this plug; open the switch, cover the panels, put it right, and measure again. "
             + $"{limit} or more: do not connect, there are more panels in series than planned.{(one.Wiring.Strings.Length == 1 ? VoltsOff(one) : "")}";
@@ -71,8 +68,8 @@ internal static class StepWords
     {
         double differenceV = AgreeFraction * strings.Max(reading => reading.Standard);
         string agree = strings.Length == 1
-            ? $"Only when every string shows the same sign and they agree within about {Volts(differenceV)} of each other in the same light."
-            : $"Only when every string shows the same sign, and each stands within about {Volts(differenceV)} of its own figure: these strings differ by plan, and settle between their voltages once joined.";
+            ? $"Only when every string shows the same sign and they agree within about {TouchVoltage.Text(differenceV)} of each other in the same light."
+            : $"Only when every string shows the same sign, and each stands within about {TouchVoltage.Text(differenceV)} of its own figure: these strings differ by plan, and settle between their voltages once joined.";
         ImmutableArray<Piece> connectors = one.BetweenStrings;
         string join = $"Cover the panels again{(one.HasFuses ? ", fuses out" : "")}: all + ends together in {Connectors(connectors)}, all − ends in {(connectors.Length == 1 ? "another" : "as many others")}.";
         return
@@ -89,7 +86,7 @@ internal static class StepWords
         $"Panels covered: join the run to the array, + to + and − to −, with the switch and whatever else is drawn on the way, as far as the plug for {one.Name}.",
         "This plug stays out of everything: so no current can flow. Uncover the panels, and close the switch in the run.",
         "Red probe on + of the plug, black probe on −: sign first, then volts.",
-        $"{one.Name} bears {Volts(one.Input.MaxVoltageV)}, at no time more. This array reaches {Volts(one.Assignment.VocColdV)} on the coldest morning.",
+        $"{one.Name} bears {TouchVoltage.Text(one.Input.MaxVoltageV)}, at no time more. This array reaches {TouchVoltage.Text(one.Assignment.VocColdV)} on the coldest morning.",
         "Open the switch again. Where there is none, cover the panels again.",
     ];
 
