@@ -5,8 +5,8 @@ namespace Arraywright.Limits;
 
 /// <summary>From which voltage on a touch is dangerous, and what is said of it wherever leads are spoken of.</summary>
 /// <remarks>
-/// IEC 61140 and IEC 60364-4-41 let extra-low voltage end at 120 V of ripple-free direct current, and bare parts of it be within
-/// reach in dry places up to 60 V. From memory: the standards are sold, and were not compared.
+/// Safety extra-low voltage ends at 120 V of ripple-free direct current, and lower where live parts may be touched (IEC 61558-1, 3.7.16,
+/// as the IEC's vocabulary gives it). For the lower, 60 V in dry places: IEC 60364-4-41 and IEC 61140, from memory, not compared.
 /// </remarks>
 internal static class TouchVoltage
 {
