@@ -81,6 +81,9 @@ public sealed record Design
     /// <summary>Where the watts go, under the conditions of the operating points.</summary>
     public required ImmutableArray<LossStep> Losses { get; init; }
 
+    /// <summary>The highest open-circuit voltage at the coldest of all inputs, V; 0 where nothing is connected.</summary>
+    public double HighestVocColdV => Assignments.Select(assignment => assignment.VocColdV).DefaultIfEmpty(0).Max();
+
     /// <summary>The worst of its assignments; stop where nothing at all is connected, since that is no answer to go with.</summary>
     public Level Verdict => Assignments.All(assignment => assignment.Wiring is null) ? Level.Stop : Assignments.Max(assignment => assignment.Verdict);
 }

@@ -8,33 +8,33 @@ namespace Arraywright.Presentation.Tests;
 public sealed class WiringPictureTests
 {
     [Fact]
-    public void A_single_panel_has_its_two_leads_on_the_input() => Draws("a", "    in − ──[− a +]── + in");
+    public void A_single_panel_has_its_two_leads_on_the_input() => Draws("a", "    in + ──[+ a −]── − in");
 
     [Fact]
-    public void A_string_runs_from_left_to_right() => Draws("a + b + c", "    in − ──[− a +]──[− b +]──[− c +]── + in");
+    public void A_string_runs_from_left_to_right() => Draws("a + b + c", "    in + ──[+ a −]──[+ b −]──[+ c −]── − in");
 
     [Fact]
     public void Strings_side_by_side_are_stacked_between_two_rails() => Draws(
         "a + b | c | a + a",
         """
-            in − ──┬─[− c +]──────────┬── + in
-                   ├─[− a +]──[− a +]─┤
-                   └─[− a +]──[− b +]─┘
+            in + ──┬─[+ c −]──────────┬── − in
+                   ├─[+ a −]──[+ a −]─┤
+                   └─[+ a −]──[+ b −]─┘
         """);
 
     [Fact]
     public void Panels_side_by_side_in_a_string_have_rails_of_their_own() => Draws(
         "a + (b | c)",
         """
-            in − ──[− a +]──┬─[− b +]─┬── + in
-                            └─[− c +]─┘
+            in + ──[+ a −]──┬─[+ b −]─┬── − in
+                            └─[+ c −]─┘
         """);
 
     [Fact]
     public void Seven_long_names_in_a_row_are_drawn_with_letters()
     {
         string picture = Draw("7*cheese-dairy-240");
-        Assert.Contains("[− A +]──[− A +]", picture, StringComparison.Ordinal);
+        Assert.Contains("[+ A −]──[+ A −]", picture, StringComparison.Ordinal);
         Assert.Contains("A is cheese-dairy-240.", picture, StringComparison.Ordinal);
     }
 
@@ -44,9 +44,9 @@ public sealed class WiringPictureTests
         """
             side by side, all + together, all − together:
               2 times this:
-                in a row, + of each to − of the next:
+                in a row, − of each to + of the next:
                   16 × a
-              in a row, + of each to − of the next:
+              in a row, − of each to + of the next:
                 15 × a
                 side by side, all + together, all − together:
                   1 × b
@@ -62,7 +62,7 @@ public sealed class WiringPictureTests
     {
         int strings = count < 4 ? 1 : 4;
         string picture = Draw(string.Join(" | ", Enumerable.Range(0, strings).Select(index => ((count + index) / strings).ToString(CultureInfo.InvariantCulture) + "*shed-120")));
-        Assert.Equal(count, picture.Split("[− ").Length - 1);
+        Assert.Equal(count, picture.Split("[+ ").Length - 1);
     }
 
     private static void Draws(string wiring, string expected) => Assert.Equal(expected, Draw(wiring));

@@ -76,7 +76,7 @@ public sealed record ReportSubject
             Curves = CurveStudy.Of(result, options),
             Readings = ReadingStudy.Of(plan, design, options),
             Parts = parts,
-            Order = ConnectionPlanner.Of(plan, design, parts.Verdict, options.Conditions),
+            Order = ConnectionPlanner.Of(parts, options.Conditions),
             Program = ProgramVersion.Line,
             Date = date,
         };

@@ -15,7 +15,7 @@ internal sealed class PictureBlock
     public int Width => _rows[0].Length;
 
     /// <summary>One panel.</summary>
-    public static PictureBlock Of(string label) => new([$"[− {label} +]"]);
+    public static PictureBlock Of(string label) => new([$"[+ {label} −]"]);
 
     /// <summary>Blocks one after the other, a lead between each two.</summary>
     public static PictureBlock InSeries(IReadOnlyList<PictureBlock> blocks)

@@ -2,7 +2,7 @@ using Arraywright.Electrical;
 
 namespace Arraywright.Presentation.Terminal;
 
-/// <summary>A wiring drawn in characters: each panel a box with its two leads, strings from left to right, side-by-side strings stacked.</summary>
+/// <summary>A wiring drawn in characters: each panel a box with its two leads, strings from plus on the left to minus on the right, as in the drawings, side-by-side strings stacked.</summary>
 /// <remarks>Too wide for the line, it is drawn with letters for the kinds of panel; still too wide, it is told as an indented list.</remarks>
 public static class WiringPicture
 {
@@ -12,8 +12,8 @@ public static class WiringPicture
     public static void Write(TextWriter writer, Wiring wiring, string input, TerminalStyle style)
     {
         Wiring canonical = WiringText.Canonical(wiring);
-        string left = $"{input} − ──";
-        string right = $"── + {input}";
+        string left = $"{input} + ──";
+        string right = $"── − {input}";
         int room = style.Width - Indent - left.Length - right.Length;
         PictureBlock block = Draw(canonical, name => name);
         if (block.Width <= room)
@@ -56,7 +56,7 @@ public static class WiringPicture
         string margin = new(' ', indent);
         (string title, IReadOnlyList<Wiring> parts) = wiring switch
         {
-            Wiring.Series series => ("in a row, + of each to − of the next:", series.Parts),
+            Wiring.Series series => ("in a row, − of each to + of the next:", series.Parts),
             Wiring.Parallel parallel => ("side by side, all + together, all − together:", parallel.Parts),
             _ => (((Wiring.Single)wiring).Panel, (IReadOnlyList<Wiring>)[]),
         };

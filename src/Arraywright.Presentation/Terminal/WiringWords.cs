@@ -18,10 +18,10 @@ public static class WiringWords
     {
         Wiring.Single => "Its + lead goes to + of the input, its − lead to −.",
         Wiring.Series series when series.Parts.All(part => part is Wiring.Single) =>
-            "The + lead of each plugs into the − lead of the next; the two leads left over go to the input.",
+            "The − lead of each plugs into the + lead of the next; the two left over, + of the first and − of the last, go to the input.",
         Wiring.Parallel parallel when parallel.Parts.All(part => part is Wiring.Single) =>
             "All + leads meet at + of the input, all − leads at −.",
-        _ => "Within a string + plugs into the next −; where lines meet, + joins + and − joins −.",
+        _ => "Within a string − plugs into the next +; where lines meet, + joins + and − joins −.",
     };
 
     private static string Strings(Wiring wiring)

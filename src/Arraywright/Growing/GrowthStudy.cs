@@ -61,7 +61,7 @@ public static class GrowthStudy
             Ideals = IdealStudy.Of(plan, all),
             WeatherSource = weather.Source,
             Assumed = [.. Assumed(plan, weather, options, kinds)],
-            Cautions = Cautions.Usual,
+            Cautions = Cautions.For(curves.Select(curve => curve.Points[curve.Worth.More].Design).Append(now.Design).Max(design => design.HighestVocColdV)),
         };
     }
 

@@ -59,7 +59,7 @@ public static class TiltStudy
             Fixed = [.. plan.Panels.Where(stock => stock.Mount is not null).Select(stock => stock.Panel.Name)],
             WeatherSource = weather.Source,
             Assumed = [.. plan.Assumed, .. YearAssumptions.Of(plan, weather, options)],
-            Cautions = Cautions.Usual,
+            Cautions = Cautions.For(design.HighestVocColdV),
         };
     }
 

@@ -5,8 +5,8 @@ namespace Arraywright.Limits;
 /// <summary>What a person should have in mind before touching anything.</summary>
 public static class Cautions
 {
-    /// <summary>The usual cautions, in the order a job goes.</summary>
-    public static ImmutableArray<string> Usual { get; } =
+    // In the order a job goes.
+    private static ImmutableArray<string> Usual { get; } =
     [
         "These figures help to plan. They do not replace the manual, the local code, or a licensed electrician where one is required.",
         "Voltage is the hard limit. One cold, bright morning over it can destroy an input for good.",
@@ -16,6 +16,10 @@ public static class Cautions
         "Use switches, fuses and cable rated for direct current at the cold voltage; those made for alternating current will not do.",
         "Join connectors of the same make and type only, and look at them again after the first hot day.",
     ];
+
+    /// <summary>Where the voltage is dangerous to touch, that first; then the usual cautions, in the order a job goes.</summary>
+    /// <param name="highestV">The highest voltage that leads reach, V.</param>
+    public static ImmutableArray<string> For(double highestV) => [.. TouchVoltage.Warnings(highestV), .. Usual];
 
     /// <summary>What comes on top where parts are bought and joined.</summary>
     public static ImmutableArray<string> OfParts { get; } =

@@ -42,7 +42,7 @@ public static class PartsStudy
             Shopping = new Shopping(setting.Prices).Of(pieces),
             Alternatives = Alternatives.Of(setting, design, pieces, cancellation),
             Assumed = [.. result.Assumed, .. PartsAssumptions.Of(setting, pieces)],
-            Cautions = [.. Cautions.Usual, .. Cautions.OfParts],
+            Cautions = [.. Cautions.For(design.HighestVocColdV), .. Cautions.OfParts],
         };
     }
 

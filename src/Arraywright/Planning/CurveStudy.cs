@@ -53,7 +53,7 @@ public static class CurveStudy
             MaximumPower = circuit.MaximumPower(),
             LocalMaxima = circuit.LocalMaxima(),
             Assumed = result.Assumed,
-            Cautions = Cautions.Usual,
+            Cautions = Cautions.For(assignment.VocColdV),
         };
     }
 

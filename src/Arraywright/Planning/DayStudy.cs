@@ -63,7 +63,7 @@ public static class DayStudy
             SunsetHour = (sun.SetJulianDay - Midnight(day)) * 24,
             WeatherSource = source,
             Assumed = [.. plan.Assumed, .. YearAssumptions.Of(plan, day, options)],
-            Cautions = Cautions.Usual,
+            Cautions = Cautions.For(design.HighestVocColdV),
         };
     }
 

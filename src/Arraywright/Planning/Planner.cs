@@ -240,7 +240,7 @@ public static class Planner
                 DaylightSource = Physics.Sun.Year?.Source,
             },
             Assumed = Assumed,
-            Cautions = Cautions.Usual,
+            Cautions = Cautions.For(designs.Select(design => design.HighestVocColdV).DefaultIfEmpty(0).Max()),
         };
 
         private IEnumerable<Assumption> ShownConditions()

@@ -40,7 +40,7 @@ public static class YearStudy
             Energy = energy,
             WeatherSource = weather.Source,
             Assumed = [.. plan.Assumed, .. YearAssumptions.Of(plan, weather, options)],
-            Cautions = Cautions.Usual,
+            Cautions = Cautions.For(design.HighestVocColdV),
         };
     }
 

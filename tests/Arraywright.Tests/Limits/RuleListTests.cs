@@ -40,9 +40,12 @@ public sealed class RuleListTests
         Assert.Equal(cards.Select(card => $"| `{card.Name}` | {card.Checks} | {card.Source} | {card.Worst.ToString().ToLowerInvariant()} |"), written);
     }
 
-    [Fact]
-    public void The_usual_cautions_are_sentences() =>
-        Assert.All(Cautions.Usual, caution => Assert.Matches(@"^[A-Z].*\.$", caution));
+    [Theory]
+    [InlineData(0)]
+    [InlineData(61)]
+    [InlineData(420)]
+    public void The_cautions_are_sentences(double highestV) =>
+        Assert.All(Cautions.For(highestV), caution => Assert.Matches(@"^[A-Z].*\.$", caution));
 
     private static string Root()
     {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Arraywright.Electrical;
 using Arraywright.Gear;
-using Arraywright.Limits;
+using Arraywright.Parts;
 using Arraywright.Parts.Connecting;
 using Arraywright.Planning;
 using Arraywright.Testing;
@@ -28,8 +28,28 @@ public sealed class ConnectionOrderTests
         Doubts = [],
     };
 
-    private static ConnectionOrder Order(Plan plan, Level verdict = Level.Go, StatedConditions? stated = null) =>
-        ConnectionPlanner.Of(plan, Planner.Check(plan, PlannerOptions.Default).Designs[0], verdict, stated ?? StatedConditions.None);
+    private static ConnectionOrder Order(Plan plan, StatedConditions? stated = null) =>
+        ConnectionPlanner.Of(PartsScene.Of(plan), stated ?? StatedConditions.None);
+
+    /// <summary>The order as it were if nothing spoke against the wiring.</summary>
+    private static ConnectionOrder Unjudged(Plan plan)
+    {
+        PartsList list = PartsScene.Of(plan with { Place = null });
+        return ConnectionPlanner.Of(
+            list with
+            {
+                Design = list.Design with { Assignments = [.. list.Design.Assignments.Select(assignment => assignment with { Findings = [] })] },
+                Inputs = [.. list.Inputs.Select(input => input with { Pieces = [.. input.Pieces.Select(piece => piece with { Findings = [] })] })],
+            },
+            StatedConditions.None);
+    }
+
+    private static Plan InUnits(Plan plan, params string?[] units) =>
+        plan with
+        {
+            Inputs = [.. plan.Inputs.Zip(units, (planned, unit) => planned with { Input = planned.Input with { Unit = unit } })],
+            Units = [.. units.OfType<string>().Distinct().Select(unit => new ChargingUnit(unit, null, null))],
+        };
 
     private static ConnectionOrder Order(Wiring wiring, double maxV = 60) => Order(Plan(("store-a", maxV, wiring)));
 
@@ -108,10 +128,77 @@ public sealed class ConnectionOrderTests
     [Fact]
     public void With_stop_there_is_no_order_and_the_voltage_is_still_forbidden()
     {
-        ConnectionOrder order = Order(Plan(("store-a", 40, TwoByTwo)), Level.Stop);
+        ConnectionOrder order = Order(Plan(("store-a", 40, TwoByTwo)));
         Assert.Empty(order.Steps);
         Assert.Empty(order.Undoing);
         Assert.Contains(order.Never, one => one.What.Contains("40 V on store-a", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(null, null, null)]
+    [InlineData("barn", "barn", "barn")]
+    [InlineData("barn", "shed", "barn")]
+    [InlineData("barn", null, null)]
+    public void Who_does_what_the_steps_say_never_plugs_under_current_and_always_measures_something(string? one, string? two, string? three)
+    {
+        Wiring fused = LimitsScene.Side(LimitsScene.One("shed-120"), LimitsScene.One("shed-120"), LimitsScene.One("shed-120"));
+        Plan plan = InUnits(Plan(("store-a", 60, TwoByTwo), ("store-b", 60, LimitsScene.One("shed-120")), ("store-c", 60, fused)), one, two, three);
+        ConnectionOrder order = Unjudged(plan);
+        foreach (bool hasSwitch in new[] { true, false })
+        {
+            new StepWalker([.. plan.Inputs.Select(planned => planned.Input)], hasSwitch).Walk(order);
+        }
+    }
+
+    [Fact]
+    public void Units_are_finished_one_after_the_other_and_counted_as_units()
+    {
+        Plan plan = Plan(("left", 60, LimitsScene.One("shed-120")), ("middle", 60, LimitsScene.One("shed-120")), ("right", 60, LimitsScene.One("shed-120")));
+        (ConnectionAct, string?)[] Ends(ConnectionOrder order) => [.. order.Steps.Where(step => step.Act is ConnectionAct.ConnectInput or ConnectionAct.SwitchOn).Select(step => (step.Act, step.Input))];
+        ConnectionOrder two = Unjudged(InUnits(plan, "barn", "shed", "barn"));
+        Assert.Equal(
+            [
+                (ConnectionAct.ConnectInput, "left"), (ConnectionAct.ConnectInput, "right"), (ConnectionAct.SwitchOn, "left"), (ConnectionAct.SwitchOn, "right"),
+                (ConnectionAct.ConnectInput, "middle"), (ConnectionAct.SwitchOn, "middle"),
+            ],
+            Ends(two));
+        Assert.StartsWith("Switch every unit off", two.Steps[0].Do[0], StringComparison.Ordinal);
+        Assert.Equal(["Switch barn on and read left", "Close the switch of right and read it", "Switch shed on and read middle"], two.Steps.Where(step => step.Act == ConnectionAct.SwitchOn).Select(step => step.Title));
+        Assert.StartsWith("Switch the unit off", Unjudged(InUnits(plan, "barn", "barn", "barn")).Steps[0].Do[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Zero_volts_and_a_minus_sign_at_the_plug_are_explained()
+    {
+        string ifNot = Order(TwoByTwo).Steps.Single(step => step.Act == ConnectionAct.MeasureArray).IfNot!;
+        Assert.StartsWith("0 V: the switch is open, the panels are still covered, or a connector is not home. A minus sign: ", ifNot, StringComparison.Ordinal);
+
+        // Two others send 2 × 6.72 A × 1.25 = 16.8 A into a string, more than the label's fuse of 15 A: the strings have fuses.
+        Wiring three = LimitsScene.Side(TwoByTwo.Strings[0], TwoByTwo.Strings[0], TwoByTwo.Strings[0]);
+        ConnectionOrder fused = Unjudged(Plan(("store-a", 60, three)));
+        Assert.Contains("a fuse is open or not put in", fused.Steps.Single(step => step.Act == ConnectionAct.MeasureArray).IfNot, StringComparison.Ordinal);
+        Assert.Contains("put the fuses in", fused.Steps.Single(step => step.Act == ConnectionAct.JoinStrings).Do[^1], StringComparison.Ordinal);
+        Assert.DoesNotContain(Order(TwoByTwo).Steps[..^1].SelectMany(step => step.Do), text => text.Contains("fuse", StringComparison.Ordinal));
+    }
+
+    /// <summary>By hand: connectors take four at most; five are three and two, joined by one more.</summary>
+    [Theory]
+    [InlineData(2, "one branch connector (2 into 1), all − ends in another.")]
+    [InlineData(4, "one branch connector (4 into 1), all − ends in another.")]
+    [InlineData(5, "branch connectors (1 × 3 into 1, 2 × 2 into 1), all − ends in as many others.")]
+    [InlineData(16, "branch connectors (5 × 4 into 1), all − ends in as many others.")]
+    public void Strings_are_joined_with_as_many_branch_connectors_as_it_takes(int strings, string connectors)
+    {
+        ConnectionOrder order = Unjudged(Plan(("store-a", 60, Wiring.InParallel(Enumerable.Repeat(LimitsScene.One("shed-120"), strings)))));
+        Assert.Contains(order.Steps.Single(step => step.Act == ConnectionAct.JoinStrings).Do, text => text.Contains($"all + ends together in {connectors}", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Panels_side_by_side_within_a_string_have_their_own_branch_connectors()
+    {
+        Wiring pair = LimitsScene.Side(LimitsScene.One("shed-120"), LimitsScene.One("shed-120"));
+        ConnectionOrder order = Unjudged(Plan(("store-a", 60, LimitsScene.Row(pair, pair))));
+        Assert.Contains(order.Steps.Single(step => step.Act == ConnectionAct.JoinString).Do, text => text.Contains("for + branch connectors (2 × 2 into 1), for − as many.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -119,7 +206,7 @@ public sealed class ConnectionOrderTests
         Gen.Select(Gens.WiringOf(["shed-120", "dairy-60"], 3, 3), Gens.WiringOf(["shed-120", "dairy-60"], 2, 3)).Sample(
             (one, two) =>
             {
-                ConnectionOrder order = Order(Plan(("store-a", 2000, WiringText.Canonical(one)), ("store-b", 2000, WiringText.Canonical(two))));
+                ConnectionOrder order = Unjudged(Plan(("store-a", 2000, WiringText.Canonical(one)), ("store-b", 2000, WiringText.Canonical(two))));
                 foreach ((string input, Wiring wiring) in new[] { ("store-a", WiringText.Canonical(one)), ("store-b", WiringText.Canonical(two)) })
                 {
                     ConnectionAct[] acts = [.. order.Steps.Where(step => step.Input == input).Select(step => step.Act)];
@@ -131,6 +218,7 @@ public sealed class ConnectionOrderTests
                 }
 
                 Assert.Equal(["store-a", "store-b"], order.Steps.Select(step => step.Input).OfType<string>().Distinct());
+                Assert.All(order.Steps.Select(step => step.IfNot).OfType<string>(), text => Assert.True(text.Split("minus sign").Length <= 2, text));
                 foreach (ExpectedReading reading in order.Steps.SelectMany(step => step.Expected))
                 {
                     Assert.True(double.IsFinite(reading.Standard) && double.IsFinite(reading.Now));
