@@ -111,7 +111,7 @@ public static class ConnectionPlanner
             $"Switch {input.Name} on and read it",
             ["Close the switch in the run, if there is one, then switch the unit on.", "Give it some minutes: an input searches for its best point, and takes less when its battery is nearly full."],
             readings.Working(wiring, input),
-            "Volts as before and no amps: the input has not started, or its battery is full. Amps far below in full sun: shade, a string that is not joined, or an open fuse.");
+            "Volts as before and no amps: the input has not started, or its battery is full. Amps far below in full sun: shade, a string that is not joined, or an open fuse." + StepWords.HeldTogether(assignment));
     }
 
     private static ConnectionStep LookAgain() => new(

@@ -75,6 +75,11 @@ internal static class StepWords
         ];
     }
 
+    /// <summary>What lowers a reading that is of one input by itself.</summary>
+    public static string HeldTogether(Assignment assignment) => assignment.HeldByUnit is { } held
+        ? $" And less than these figures once the other inputs of {held.Unit} give power too: it takes at most {held.MaxW.ToString("0", CultureInfo.InvariantCulture)} W from all of them."
+        : "";
+
     /// <summary>How the run goes into the input.</summary>
     public static ImmutableArray<string> Connecting(DcInput input) =>
     [
