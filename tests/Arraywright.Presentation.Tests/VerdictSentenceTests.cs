@@ -88,7 +88,7 @@ public sealed class VerdictSentenceTests
     {
         SearchReport search = new("strings", 12, 6, 370, 2.7, Proved: false) { StoppedEarly = true };
         string sentence = ProofSentence.Of(search, [SampleResults.Go.Designs[0]]);
-        Assert.StartsWith("Stopped early: ", sentence, StringComparison.Ordinal);
+        Assert.StartsWith("Stopped early. There are 12 ways", sentence, StringComparison.Ordinal);
         Assert.EndsWith("by no more than 2.7 %.", sentence, StringComparison.Ordinal);
     }
 
