@@ -17,6 +17,12 @@ public sealed record LossStep(string Stage, double Watts);
 /// <param name="IsOfFile">Whether it is the plan's weather file, not the year made from the built-in climate.</param>
 public sealed record WeatherVoltage(double VoltageV, DateTime Ends, Conditions Conditions, string Source, bool IsOfFile);
 
+/// <summary>What a unit takes of what its inputs together would draw, each by itself.</summary>
+/// <param name="Unit">Name of the unit.</param>
+/// <param name="MaxW">The most it takes from all its inputs, W.</param>
+/// <param name="OfferedW">What its inputs would draw together, W.</param>
+public sealed record UnitHold(string Unit, double MaxW, double OfferedW);
+
 /// <summary>A wiring on one input, judged and computed.</summary>
 public sealed record Assignment
 {
@@ -44,8 +50,11 @@ public sealed record Assignment
     /// <summary>Conditions of <see cref="Operating"/>.</summary>
     public required Conditions Conditions { get; init; }
 
-    /// <summary>What the input draws under <see cref="Conditions"/>.</summary>
+    /// <summary>What the input draws under <see cref="Conditions"/>, by itself.</summary>
     public required OperatingPoint Operating { get; init; }
+
+    /// <summary>The limit that its unit's inputs share, where together they would draw more than that; else null.</summary>
+    public UnitHold? HeldByUnit { get; init; }
 
     /// <summary>What each rule says, in rule order.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }

@@ -6,8 +6,8 @@ namespace Arraywright;
 
 /// <summary>What the search looked at and what it proved.</summary>
 /// <param name="Family">Name of the family of wirings: "strings" or "strings of panels and side-by-side blocks".</param>
-/// <param name="Considered">Wirings in the family, equal panels not told apart; as a double, since it may pass 2^63.</param>
-/// <param name="Feasible">Of these, how many break no hard limit.</param>
+/// <param name="Considered">Wirings in the family that connect something, equal panels not told apart; as a double, since it may pass 2^63.</param>
+/// <param name="Feasible">Of these, how many break no limit that was searched within.</param>
 /// <param name="BoundW">No wiring of the family does better than this, in the unit of <see cref="Design.ObjectiveW"/>: proved over every step of the span, where there is one.</param>
 /// <param name="GapPercent">How far the bound lies above the design put first, %.</param>
 /// <param name="Proved">True when no wiring of the family is better than the one put first by more than what counts as a tie, 0.05 %.</param>

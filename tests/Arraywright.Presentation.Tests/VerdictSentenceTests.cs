@@ -65,11 +65,11 @@ public sealed class VerdictSentenceTests
     {
         SearchReport search = new("strings", 12, 6, 370, 2.7, Proved: false) { Exact = Exact };
         Assert.EndsWith(
-            "Proved on 24 weighted moments of the weather: none of them does better than this one. The best 6 were solved again over every hour, and are ranked by that. "
-            + "Over every hour it is proved that none of them does better than this one by more than 2.7 %. Going by those solved, 0.1 % is likely the most.",
+            "Proved on 24 weighted moments of the weather: none of them does better than the one shown. The best 6 were worked out again hour by hour, and are listed by that. "
+            + "Over every hour it is proved that none of them does better than the one shown by more than 2.7 %. Going by those worked out, 0.1 % is likely the most.",
             ProofSentence.Of(search, [SampleResults.Go.Designs[0]]),
             StringComparison.Ordinal);
-        Assert.EndsWith("None is likely to, going by those solved.", ProofSentence.Of(search with { Exact = Exact with { LikelyGapPercent = 0 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
+        Assert.EndsWith("Going by those worked out, none is likely to.", ProofSentence.Of(search with { Exact = Exact with { LikelyGapPercent = 0 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -77,10 +77,10 @@ public sealed class VerdictSentenceTests
     {
         SearchReport search = new("strings", 12, 6, 360, 0, Proved: true) { Exact = Exact with { Resolved = 2, LookedAt = 4 } };
         Assert.EndsWith(
-            "The best 2 were solved again over every hour, and are ranked by that; each of the others too, or until it could no longer catch up. Proved over every hour: none of them does better than this one.",
+            "The best 2 were worked out again hour by hour, and are listed by that, and so was every other wiring until it could no longer catch up. Proved over every hour: none of them does better than the one shown.",
             ProofSentence.Of(search, [SampleResults.Go.Designs[0]]),
             StringComparison.Ordinal);
-        Assert.Contains("It was solved again over every hour. Proved", ProofSentence.Of(search with { Exact = Exact with { Resolved = 1 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
+        Assert.Contains("The best was worked out again hour by hour. Proved", ProofSentence.Of(search with { Exact = Exact with { Resolved = 1 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class VerdictSentenceTests
     {
         SearchReport search = new("strings", 12, 6, 370, 2.7, Proved: false) { StoppedEarly = true };
         string sentence = ProofSentence.Of(search, [SampleResults.Go.Designs[0]]);
-        Assert.StartsWith("Stopped early: ", sentence, StringComparison.Ordinal);
+        Assert.StartsWith("Stopped early. There are 12 ways", sentence, StringComparison.Ordinal);
         Assert.EndsWith("by no more than 2.7 %.", sentence, StringComparison.Ordinal);
     }
 
@@ -97,8 +97,57 @@ public sealed class VerdictSentenceTests
     {
         SearchReport search = new("strings", 12, 6, 360.2, 0, Proved: true);
         Design[] goThenAsk = [SampleResults.Go.Designs[0], SampleResults.Ask.Designs[0] with { Rank = 2 }];
-        Assert.EndsWith("Proved: none of those that need no answer does better than number 1.", ProofSentence.Of(search, goThenAsk), StringComparison.Ordinal);
-        Assert.EndsWith("Proved: none of them does better than this one.", ProofSentence.Of(search, [goThenAsk[0]]), StringComparison.Ordinal);
+        Assert.EndsWith("Proved: none of the wirings that may be connected without asking anybody does better than the first one listed.", ProofSentence.Of(search, goThenAsk), StringComparison.Ordinal);
+        Assert.EndsWith("Proved: none of them does better than the one shown.", ProofSentence.Of(search, [goThenAsk[0]]), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1, 1, "There is one way to wire these panels in strings; it keeps within the limits, and is shown.")]
+    [InlineData(3, 1, "There are 3 ways to wire all or some of these panels in strings; only one of them keeps within the limits, and is shown.")]
+    [InlineData(3, 3, "There are 3 ways to wire all or some of these panels in strings; all keep within the limits. Proved: none of them does better than the one shown.")]
+    public void What_there_is_to_choose_from_is_told_in_plain_words(double considered, double feasible, string sentence) =>
+        Assert.Equal(sentence, ProofSentence.Of(new SearchReport("strings", considered, feasible, 360.2, 0, Proved: true), [SampleResults.Go.Designs[0]]));
+
+    [Theory]
+    [InlineData(0, "none keeps under the voltage limit, so none may be connected.")]
+    [InlineData(2, "none was found that passes every rule and brings power.")]
+    public void Under_a_stop_nothing_is_said_to_be_the_best(double feasible, string end)
+    {
+        string sentence = ProofSentence.Of(new SearchReport("strings", 2, feasible, 0, 0, Proved: true), SampleResults.Stop.Designs);
+        Assert.EndsWith(end, sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain("Proved", sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_question_about_a_whole_unit_names_all_of_its_inputs_that_are_used()
+    {
+        Finding shared = new("unit_power", "Label watts on all inputs of box", Level.Ask, 180, 100, "W", "120 W + 60 W = 180 W", "label");
+        Assert.Equal(
+            "ASK FIRST: do not connect it to box (store-a and store-b) until somebody who knows has answered. Label watts on all inputs of box: 180 W, at most 100 W.",
+            VerdictSentence.Of(InABox(assignment => assignment.Input == "store-a" ? assignment with { Findings = [shared] } : assignment)));
+    }
+
+    [Fact]
+    public void What_a_unit_holds_back_is_told_at_each_of_its_inputs_and_in_the_sentence()
+    {
+        PlanResult result = InABox(assignment => assignment with { HeldByUnit = new UnitHold("box", 200, 268) });
+        result = result with { Designs = [result.Designs[0] with { PeakPowerW = 200 }] };
+        Assert.Equal("GO: connect it as drawn; nothing is against it, and the 2 inputs together take 200 W in full sun, held by the limit of box.", VerdictSentence.Of(result));
+        (string _, string _, string remark) = MeterTable.Rows(result.Designs[0].Assignments[0]).Single(row => row.What == "  amps");
+        Assert.Equal("by itself, nothing holds it back; but box takes at most 200 W of the 268 W at its inputs, so amps and watts will read less", remark);
+        Assert.Equal("with the other inputs box holds it back", MeterTable.HeldInShort(result.Designs[0].Assignments[0]));
+        Assert.Equal("by itself, all that the panels can give", MeterTable.Rows(result.Designs[0].Assignments[0]).Last().Remark);
+    }
+
+    private static PlanResult InABox(Func<Assignment, Assignment> change)
+    {
+        Plan plan = SampleResults.TwoInputs.Plan;
+        Design design = SampleResults.TwoInputs.Designs[0];
+        return SampleResults.TwoInputs with
+        {
+            Plan = plan with { Doubts = [], Inputs = [.. plan.Inputs.Select(planned => planned with { Input = planned.Input with { Unit = "box" } })] },
+            Designs = [design with { Assignments = [.. design.Assignments.Select(change)] }],
+        };
     }
 
     [Fact]

@@ -30,6 +30,10 @@ public sealed class ReportBuilderTests
         Assert.StartsWith("STOP:", Assert.IsType<ReportBlock.Verdict>(report.Sections[0].Blocks[0]).Sentence, StringComparison.Ordinal);
         Assert.Empty(report.Sections.Single(section => section.Id == "connecting").Blocks.OfType<ReportBlock.Steps>());
         Assert.NotEmpty(report.Sections.Single(section => section.Id == "never").Blocks);
+        Assert.DoesNotContain(report.Sections[0].Blocks.OfType<ReportBlock.Table>().SelectMany(table => table.Rows), row => row.Cells[0] is "In a year" or "In strong sun");
+        ReportSection parts = report.Sections.Single(section => section.Id == "parts");
+        Assert.StartsWith("Nothing:", Assert.IsType<ReportBlock.Paragraph>(parts.Blocks[0]).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(parts.Blocks, block => block is ReportBlock.Heading { Text: "Other ways" });
     }
 
     [Fact]

@@ -20,7 +20,9 @@ internal static class PartsSheet
         return new Sheet("",
         [
             Block.Of(BlockKind.Verdict, sentence) with { Level = AnswerMaker.LevelOf(list.Verdict) },
-            Blocks.Table("What to buy", columns, list.Shopping.Select(line => Row(line, hasPrice, list.Plan.Currency))),
+            list.Shopping.IsEmpty
+                ? Block.Of(BlockKind.Paragraph, PartsScreen.NothingToBuy(list))
+                : Blocks.Table("What to buy", columns, list.Shopping.Select(line => Row(line, hasPrice, list.Plan.Currency))),
             Block.Of(BlockKind.Picture, diagram.Title) with { Svg = diagram.ToSvg() },
             .. list.Inputs.SelectMany(Pieces),
             .. Others(list),

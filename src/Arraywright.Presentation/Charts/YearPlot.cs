@@ -22,8 +22,8 @@ public static class YearPlot
         string full = "";
         if (energy.Battery is not null)
         {
-            keys.Add(ChartKey.Area($"of it unused, battery full, {Figures.Energy(UnusedKWh(year))}", ChartColors.Yellow, Hatching.Falling));
-            full = $" {Figures.Energy(UnusedKWh(year))} find no room because the battery is full or nearly so.";
+            keys.Add(ChartKey.Area($"of it unused, battery full, {Figures.Energy(EnergyParts.TurnedAwayKWh(year))}", ChartColors.Yellow, Hatching.Falling));
+            full = $" {Figures.Energy(EnergyParts.TurnedAwayKWh(year))} find no room because the battery is full or nearly so.";
         }
 
         keys.Add(ChartKey.Area($"cut off by their limits, {Figures.Energy(year.ClippedKWh)}", ChartColors.Orange, Hatching.Rising));
@@ -39,10 +39,6 @@ public static class YearPlot
         };
     }
 
-    /// <summary>Offered after conversion, and no room for it.</summary>
-    private static double UnusedKWh(EnergySpan span) =>
-        Math.Clamp(span.LevelsKWh[(int)Stage.Conversion] - span.LevelsKWh[(int)Stage.BatteryFull], 0, span.DeliveredKWh);
-
     private static PlotModel Plot(EnergyResult energy)
     {
         PlotModel plot = PlotStyle.Plot();
@@ -50,10 +46,10 @@ public static class YearPlot
         plot.Axes.Add(Months(energy));
         plot.Axes.Add(PlotStyle.Axis(AxisPosition.Left, "kWh a month", Math.Max(0.01, 1.12 * mostKWh), 8));
         bool isStored = energy.Battery is not null;
-        plot.Series.Add(new BandSeries(Bars(energy, _ => 0, span => span.DeliveredKWh - (isStored ? UnusedKWh(span) : 0)), ChartColors.Blue, Hatching.None));
+        plot.Series.Add(new BandSeries(Bars(energy, _ => 0, span => span.DeliveredKWh - (isStored ? EnergyParts.TurnedAwayKWh(span) : 0)), ChartColors.Blue, Hatching.None));
         if (isStored)
         {
-            plot.Series.Add(new BandSeries(Bars(energy, span => span.DeliveredKWh - UnusedKWh(span), span => span.DeliveredKWh), ChartColors.Yellow, Hatching.Falling));
+            plot.Series.Add(new BandSeries(Bars(energy, span => span.DeliveredKWh - EnergyParts.TurnedAwayKWh(span), span => span.DeliveredKWh), ChartColors.Yellow, Hatching.Falling));
         }
 
         plot.Series.Add(new BandSeries(Bars(energy, span => span.DeliveredKWh, span => span.DeliveredKWh + span.ClippedKWh), ChartColors.Orange, Hatching.Rising));

@@ -30,11 +30,8 @@ public sealed class DayScreen(TextWriter writer, TerminalStyle style)
     }
 
     /// <summary>Writes the answer in one sentence.</summary>
-    public void WriteShort(DayResult result)
-    {
-        EnergySpan day = result.Energy.Total;
-        TextFlow.Write(writer, "", $"On {result.Date:MMMM d} this wiring brings {Figures.Energy(day.DeliveredKWh)} into the inputs; {EnergyParts.CutOff(day)}.{EnergyParts.But(result.Verdict)}", style.Width, style.Strong);
-    }
+    public void WriteShort(DayResult result) =>
+        TextFlow.Write(writer, "", EnergyParts.Brings($"On {result.Date:MMMM d}", result.Energy) + EnergyParts.But(result.Verdict), style.Width, style.Strong);
 
     private static string Sun(DayResult result) => result.Daylight switch
     {

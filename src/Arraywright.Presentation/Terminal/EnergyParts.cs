@@ -6,12 +6,42 @@ namespace Arraywright.Presentation.Terminal;
 /// <summary>What the screens of a year and of a day share.</summary>
 internal static class EnergyParts
 {
+    /// <summary>Share of what goes into the inputs from which on what is turned away comes first.</summary>
+    private const double Much = 0.1;
+
     private static readonly string[] Levels = ["label", "into the unit", "used or stored"];
 
     /// <summary>How much of it the inputs' limits cut off, as the end of a sentence.</summary>
     public static string CutOff(EnergySpan span) => span.ClippedKWh < 0.005 * Math.Max(0.1, span.DeliveredKWh)
         ? "next to nothing is cut off by the inputs' limits"
         : $"{Figures.Energy(span.ClippedKWh)} ({Figures.Percent(100 * span.ClippedKWh / (span.ClippedKWh + span.DeliveredKWh))}) are cut off by their limits";
+
+    /// <summary>What a span brings, in one sentence: what goes into the inputs, or what of it is used where a full battery turns much away.</summary>
+    /// <param name="when">As the sentence begins: "In a year".</param>
+    /// <param name="energy">The energy.</param>
+    public static string Brings(string when, EnergyResult energy)
+    {
+        EnergySpan total = energy.Total;
+        return IsMuchTurnedAway(energy)
+            ? $"{when} {Figures.Energy(UsedKWh(total))} of what this wiring brings are used or stored: of {Figures.Energy(total.DeliveredKWh)} into the inputs {Figures.Energy(TurnedAwayKWh(total))} find no room, the battery being full or nearly so{(energy.Battery!.LoadKWh > 0 ? "" : " and the plan stating no load")}; {CutOff(total)}."
+            : $"{when} this wiring brings {Figures.Energy(total.DeliveredKWh)} into the inputs; {CutOff(total)}.";
+    }
+
+    /// <summary>The same, as an entry of a table.</summary>
+    public static string BringsInShort(EnergyResult energy, string inputs)
+    {
+        EnergySpan total = energy.Total;
+        string used = IsMuchTurnedAway(energy) ? $"{Figures.Energy(UsedKWh(total))} used or stored of " : "";
+        return $"{used}{Figures.Energy(total.DeliveredKWh)} into the {inputs}; {CutOff(total)}";
+    }
+
+    /// <summary>Offered after conversion, and no room for it, kWh.</summary>
+    public static double TurnedAwayKWh(EnergySpan span) =>
+        Math.Clamp(span.LevelsKWh[(int)Stage.Conversion] - span.LevelsKWh[(int)Stage.BatteryFull], 0, span.DeliveredKWh);
+
+    private static double UsedKWh(EnergySpan span) => span.LevelsKWh[(int)Stage.BatteryFull];
+
+    private static bool IsMuchTurnedAway(EnergyResult energy) => energy.Battery is not null && TurnedAwayKWh(energy.Total) > Much * energy.Total.DeliveredKWh;
 
     /// <summary>What the verdict on the wiring adds to a sentence about its energy.</summary>
     public static string But(Level verdict) => verdict switch

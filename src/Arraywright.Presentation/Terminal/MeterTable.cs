@@ -50,10 +50,20 @@ public static class MeterTable
         else
         {
             yield return ("Once connected, volts", Figures.Of(point.VoltageV, "V"), At(assignment.Conditions));
-            yield return ("  amps", Figures.Of(point.CurrentA, "A"), HeldBy(point.LimitedBy));
-            yield return ("  watts", Figures.Of(point.PowerW, "W"), Missed(point));
+            yield return ("  amps", Figures.Of(point.CurrentA, "A"), HeldBy(assignment));
+            yield return ("  watts", Figures.Of(point.PowerW, "W"), Missed(assignment));
         }
     }
+
+    /// <summary>What holds the input where it is, in words: by itself, and together with the other inputs of its unit.</summary>
+    public static string HeldBy(Assignment assignment) => assignment.HeldByUnit is { } held
+        ? $"by itself, {HeldBy(assignment.Operating.LimitedBy)}; but {held.Unit} takes at most {Figures.Of(held.MaxW, "W")} of the {Figures.Of(held.OfferedW, "W")} at its inputs, so amps and watts will read less"
+        : HeldBy(assignment.Operating.LimitedBy);
+
+    /// <summary>The same in a few words, for the curve of one input.</summary>
+    public static string HeldInShort(Assignment assignment) => assignment.HeldByUnit is { } held
+        ? $"with the other inputs {held.Unit} holds it back"
+        : HeldBy(assignment.Operating.LimitedBy);
 
     /// <summary>What holds the input where it is, in words.</summary>
     public static string HeldBy(LimitedBy limit) => limit switch
@@ -69,7 +79,12 @@ public static class MeterTable
     /// <summary>Conditions in words.</summary>
     public static string At(Conditions sun) => $"at {Figures.Of(sun.IrradianceWPerM2, "W/m²")}, cells at {Figures.Of(sun.CellC, "°C")}";
 
-    private static string Missed(OperatingPoint point) => point.UnlimitedPowerW - point.PowerW > 0.5
-        ? $"of the {Figures.Of(point.UnlimitedPowerW, "W")} the panels could give"
-        : "all that the panels can give";
+    private static string Missed(Assignment assignment)
+    {
+        OperatingPoint point = assignment.Operating;
+        string alone = assignment.HeldByUnit is null ? "" : "by itself, ";
+        return point.UnlimitedPowerW - point.PowerW > 0.5
+            ? $"{alone}of the {Figures.Of(point.UnlimitedPowerW, "W")} the panels could give"
+            : $"{alone}all that the panels can give";
+    }
 }

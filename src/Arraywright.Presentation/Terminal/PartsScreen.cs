@@ -60,7 +60,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
     private void WriteShopping(PartsList list)
     {
         string rules = $"by the rules {(list.Rules == RuleSet.Us ? "of the NEC (us)" : "of the IEC (iec)")}";
-        EnergyParts.Heading(writer, list.Verdict == Level.Stop ? $"What it would take, {rules}: buy nothing for it yet" : $"To buy, {rules}", style);
+        EnergyParts.Heading(writer, $"To buy, {rules}", style);
         TextTable table = new(true, false, false, true);
         foreach (ShoppingLine line in list.Shopping)
         {
@@ -70,7 +70,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
 
         if (list.Shopping.Length == 0)
         {
-            writer.WriteLine("  Nothing: no panel is connected.");
+            TextFlow.Write(writer, "  ", NothingToBuy(list), style.Width);
         }
 
         table.Write(writer, 2, style.Width, wrapped: 1);
@@ -80,6 +80,11 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
             TextFlow.Write(writer, "  ", $"Together {GrowthTable.Money(list.Shopping.Sum(line => line.Price ?? 0), list.Plan)}{(unpriced > 0 ? $"; {Figures.Count(unpriced, "line")} without a price not counted" : "")}.", style.Width);
         }
     }
+
+    /// <summary>What stands in place of a list that is empty.</summary>
+    internal static string NothingToBuy(PartsList list) => list.Pieces.Any()
+        ? "Nothing: this wiring must not be built as it is. What each of its pieces would have to bear stands below."
+        : "Nothing: no panel is connected.";
 
     private void WriteInput(InputParts input, bool isNamed)
     {

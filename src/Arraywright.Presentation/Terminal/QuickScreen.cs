@@ -58,7 +58,7 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
         if (assignment.Verdict != Level.Stop)
         {
             string reading = $"{Figures.Of(taken.VoltageV, "V")}, {Figures.Of(taken.CurrentA, "A")}, {Figures.Of(taken.PowerW, "W")}";
-            Line("  ", $"Connected: {reading} {MeterTable.At(assignment.Conditions)}; {MeterTable.HeldBy(taken.LimitedBy)}.");
+            Line("  ", $"Connected: {reading} {MeterTable.At(assignment.Conditions)}; {MeterTable.HeldBy(assignment)}.");
         }
     }
 

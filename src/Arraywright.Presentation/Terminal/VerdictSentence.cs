@@ -36,10 +36,9 @@ public static class VerdictSentence
             return ReadAgain(result.Plan.Doubts[0]);
         }
 
-        string input = Named(assignment!.Input);
         string what = result.Search is { Feasible: 0 }
-            ? $"connect no wiring of these panels to {(result.Plan.Inputs.Length > 1 ? "any of these inputs" : input)}"
-            : $"do not connect it to {input}";
+            ? $"connect no wiring of these panels to {(result.Plan.Inputs.Length > 1 ? "any of these inputs" : Named(assignment!.Input))}"
+            : NotTo(result.Plan, best, assignment!, worst);
         return Against(worst, what, Others(best, result.Verdict));
     }
 
@@ -54,7 +53,7 @@ public static class VerdictSentence
         Finding[] findings = [.. result.Assignment.Findings.Where(finding => finding.Level == result.Verdict)];
         string rest = findings.Length == 0
             ? ReadAgain(result.Plan.Doubts[0])
-            : Against(findings[0], $"do not connect it to {Named(result.Assignment.Input)}", findings.Length - 1);
+            : Against(findings[0], $"do not connect it to {(UnitRules.Says(findings[0]) ? result.Input.Unit : Named(result.Assignment.Input))}", findings.Length - 1);
         return $"{Word(result.Verdict)}: {rest}";
     }
 
@@ -65,7 +64,7 @@ public static class VerdictSentence
         (Assignment? assignment, Finding? worst) = Worst(design, verdict);
         string rest = worst is null
             ? plan.Doubts.IsEmpty ? "none of these panels can be connected to any of these inputs." : ReadAgain(plan.Doubts[0])
-            : Against(worst, $"do not connect it to {Named(assignment!.Input)}", Others(design, verdict));
+            : Against(worst, NotTo(plan, design, assignment!, worst), Others(design, verdict));
         return verdict == Level.Go ? null : $"{Word(verdict)}: {rest}";
     }
 
@@ -82,6 +81,16 @@ public static class VerdictSentence
     private static int Others(Design design, Level level) =>
         design.Assignments.Sum(assignment => assignment.Findings.Count(finding => finding.Level == level)) - 1;
 
+    /// <summary>What is not to be done: what belongs to a whole unit stands with one of its inputs, but holds for all that are used.</summary>
+    private static string NotTo(Plan plan, Design design, Assignment assignment, Finding finding)
+    {
+        string? unit = plan.Inputs.First(planned => planned.Input.Name == assignment.Input).Input.Unit;
+        string[] inputs = [.. plan.Inputs.Zip(design.Assignments).Where(pair => pair.First.Input.Unit == unit && pair.Second.Wiring is not null).Select(pair => pair.Second.Input)];
+        return UnitRules.Says(finding) && inputs.Length > 1
+            ? $"do not connect it to {unit} ({string.Join(", ", inputs[..^1])} and {inputs[^1]})"
+            : $"do not connect it to {Named(assignment.Input)}";
+    }
+
     /// <summary>An input that nobody named is "the input".</summary>
     private static string Named(string input) => input == "input" ? "the input" : input;
 
@@ -89,9 +98,10 @@ public static class VerdictSentence
     {
         Assignment[] used = [.. best.Assignments.Where(assignment => assignment.Wiring is not null)];
         Conditions sun = used[0].Conditions;
-        string watts = Figures.Of(used.Sum(assignment => assignment.Operating.PowerW), "W");
+        string watts = Figures.Of(best.PeakPowerW, "W");
         string who = used.Length == 1 ? $"{Named(used[0].Input)} takes" : $"the {used.Length} inputs together take";
-        return $"{who} {watts} {(sun.IrradianceWPerM2 is >= 950 and <= 1050 ? "in full sun" : $"at {Figures.Of(sun.IrradianceWPerM2, "W/m²")}")}";
+        string shared = used.FirstOrDefault(assignment => assignment.HeldByUnit is not null)?.HeldByUnit is { } held ? $", held by the limit of {held.Unit}" : "";
+        return $"{who} {watts} {(sun.IrradianceWPerM2 is >= 950 and <= 1050 ? "in full sun" : $"at {Figures.Of(sun.IrradianceWPerM2, "W/m²")}")}{shared}";
     }
 
     /// <summary>The first finding of the verdict's level and where it stands; null where only a label is in doubt, or nothing is against it.</summary>

@@ -22,11 +22,8 @@ public sealed class YearScreen(TextWriter writer, TerminalStyle style)
     }
 
     /// <summary>Writes the answer in one sentence.</summary>
-    public void WriteShort(YearResult result)
-    {
-        EnergySpan year = result.Energy.Total;
-        TextFlow.Write(writer, "", $"In a year this wiring brings {Figures.Energy(year.DeliveredKWh)} into the inputs; {EnergyParts.CutOff(year)}.{EnergyParts.But(result.Verdict)}", style.Width, style.Strong);
-    }
+    public void WriteShort(YearResult result) =>
+        TextFlow.Write(writer, "", EnergyParts.Brings("In a year", result.Energy) + EnergyParts.But(result.Verdict), style.Width, style.Strong);
 
     private void WriteMonths(EnergyResult energy)
     {

@@ -14,6 +14,9 @@ public static class UnitRules
         "practice: an input takes what it can of what is offered; the evidence stated for the unit",
         Level.Ask);
 
+    /// <summary>Whether a finding speaks of a whole unit, though it stands with one of its inputs.</summary>
+    public static bool Says(Finding finding) => finding.Rule == Card.Name;
+
     /// <summary>What the rules say of a unit.</summary>
     /// <param name="unit">The unit.</param>
     /// <param name="wirings">The wirings on its inputs, by input name, in plan order; unused inputs left out.</param>

@@ -9,14 +9,16 @@ namespace Arraywright.Parts;
 internal sealed class DesignCurrents
 {
     private readonly RuleContext _context;
+    private readonly double _factor;
     private readonly Dictionary<string, double> _forwardA = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _backA = new(StringComparer.Ordinal);
 
     /// <param name="context">The wiring and its labels.</param>
     /// <param name="fuses">The fuses its strings have: they hold back what other strings send.</param>
-    public DesignCurrents(RuleContext context, IEnumerable<StringFuse> fuses)
+    /// <param name="factor">Of the labels' short-circuit currents: 1.25 for strong sun, 1 for standard conditions.</param>
+    public DesignCurrents(RuleContext context, IEnumerable<StringFuse> fuses, double factor = StrongSunCurrentRule.Factor)
     {
-        _context = context;
+        (_context, _factor) = (context, factor);
         Dictionary<int, double> fusesA = fuses.Where(fuse => fuse.SizeA is not null).ToDictionary(fuse => fuse.String, fuse => fuse.SizeA!.Value);
         Forward(context.Wiring, [], ShortCircuitA(context.Wiring));
         ImmutableArray<Wiring> strings = context.Wiring.Strings;
@@ -29,14 +31,14 @@ internal sealed class DesignCurrents
                 othersA += other == index ? 0 : ShortCircuitA(strings[other]);
             }
 
-            double fromOthersA = StrongSunCurrentRule.Factor * othersA;
+            double fromOthersA = _factor * othersA;
             fromOthersA = fusesA.TryGetValue(index, out double fuseA) ? Math.Min(fromOthersA, fuseA) : fromOthersA;
             Back(strings[index], isOne ? [] : [index + 1], fromOthersA);
         }
     }
 
     /// <summary>What a node carries of its own in strong sun, A.</summary>
-    public double ForwardA(ImmutableArray<int> path) => StrongSunCurrentRule.Factor * _forwardA[TreeCurrents.Key(path)];
+    public double ForwardA(ImmutableArray<int> path) => _factor * _forwardA[TreeCurrents.Key(path)];
 
     /// <summary>What the rest can drive back through a node, A.</summary>
     public double BackA(ImmutableArray<int> path) => _backA.GetValueOrDefault(TreeCurrents.Key(path));
@@ -67,7 +69,7 @@ internal sealed class DesignCurrents
             double besideA = 0;
             for (int other = 0; wiring is Wiring.Parallel && other < parts.Length; other++)
             {
-                besideA += other == i ? 0 : StrongSunCurrentRule.Factor * ShortCircuitA(parts[other]);
+                besideA += other == i ? 0 : _factor * ShortCircuitA(parts[other]);
             }
 
             Back(parts[i], path.Add(i + 1), fromOthersA + besideA);

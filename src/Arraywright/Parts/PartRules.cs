@@ -10,6 +10,7 @@ internal static class PartRules
     public static ImmutableArray<IPartRule> All { get; } =
     [
         new ConductorAmpacityRule(),
+        new PanelLeadRule(),
         new StringFuseRule(),
         new ConnectorRatingRule(),
         new SocketRatingRule(),

@@ -78,10 +78,10 @@ public sealed record PartsList
     /// <summary>One entry an input, in plan order.</summary>
     public required ImmutableArray<InputParts> Inputs { get; init; }
 
-    /// <summary>What to buy, cables first.</summary>
+    /// <summary>What to buy, cables first; empty where the verdict is stop.</summary>
     public required ImmutableArray<ShoppingLine> Shopping { get; init; }
 
-    /// <summary>Other ways worth knowing of.</summary>
+    /// <summary>Other ways worth knowing of; none where the verdict is stop.</summary>
     public required ImmutableArray<PartsAlternative> Alternatives { get; init; }
 
     /// <summary>Everything filled in.</summary>

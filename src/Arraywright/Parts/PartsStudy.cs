@@ -33,16 +33,21 @@ public static class PartsStudy
         Design design = result.Designs[0];
         ImmutableArray<InputParts> inputs = [.. design.Assignments.Select((assignment, index) => OfInput(setting, result.Plan.Inputs[index].Input, assignment))];
         Piece[] pieces = [.. inputs.SelectMany(input => input.Pieces)];
-        return new PartsList
+        PartsList list = new()
         {
             Plan = result.Plan,
             Design = design,
             Rules = setting.Place.Rules,
             Inputs = inputs,
-            Shopping = new Shopping(setting.Prices).Of(pieces),
-            Alternatives = Alternatives.Of(setting, design, pieces, cancellation),
+            Shopping = [],
+            Alternatives = [],
             Assumed = [.. result.Assumed, .. PartsAssumptions.Of(setting, pieces)],
             Cautions = [.. Cautions.For(design.HighestVocColdV), .. Cautions.OfParts],
+        };
+        return list.Verdict == Level.Stop ? list : list with
+        {
+            Shopping = new Shopping(setting.Prices).Of(pieces),
+            Alternatives = Alternatives.Of(setting, design, pieces, cancellation),
         };
     }
 

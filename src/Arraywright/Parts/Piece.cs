@@ -87,6 +87,9 @@ public sealed record Piece
     /// <summary>The current it must be able to carry: short-circuit current in strong sun, with what may flow back, A.</summary>
     public required double DesignA { get; init; }
 
+    /// <summary>The same by the labels alone, without the margin for strong sun, A; only for a panel lead, else null.</summary>
+    public double? LabelA { get; init; }
+
     /// <summary>The voltage it must be able to bear: open circuit at the coldest, V.</summary>
     public required double VoltageV { get; init; }
 

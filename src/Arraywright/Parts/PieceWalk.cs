@@ -14,7 +14,7 @@ namespace Arraywright.Parts;
 /// </remarks>
 internal sealed class PieceWalk
 {
-    private const string LeadSource = "leads come with the panel; 4 mm2 is common practice";
+    private const string LeadSource = "leads come with the panel, made for its current and for the largest series fuse on its label; 4 mm2 is common practice";
 
     private readonly PartsSetting _setting;
     private readonly DcInput _input;
@@ -22,6 +22,7 @@ internal sealed class PieceWalk
     private readonly Wiring _wiring;
     private readonly FuseNeeds _fuses;
     private readonly DesignCurrents _design;
+    private readonly DesignCurrents _label;
     private readonly Dictionary<string, double> _currentsA;
     private readonly Dictionary<string, double>? _squareA2h;
     private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
@@ -31,6 +32,7 @@ internal sealed class PieceWalk
         (_setting, _input, _assignment, _wiring) = (setting, input, assignment, assignment.Wiring!);
         _fuses = new FuseNeeds(setting.Judge.Context(_wiring, input));
         _design = new DesignCurrents(setting.Judge.Context(_wiring, input), _fuses.Fuses);
+        _label = new DesignCurrents(setting.Judge.Context(_wiring, input), _fuses.Fuses, factor: 1);
         _currentsA = setting.Currents(_wiring, input, setting.Seen);
         _squareA2h = SquareHours();
     }
@@ -158,14 +160,14 @@ internal sealed class PieceWalk
 
     private void AddLead(string panel, ImmutableArray<int> path, Pole pole, int contacts)
     {
-        Ampacity ampacity = Ampacity.Of(UsualRatings.LeadMm2, _setting.Place with { Laying = Laying.FreeAir, Class = CableClass.Flexible, Loaded = ConductorPlace.UsualLoaded });
-        double designA = _design.Of(path);
-        Add(Bare(PieceKind.PanelLead, path, pole, designA, contacts) with
+        LeadRating rating = LeadRating.Of(_setting.Physics.Stock[panel].Panel, _input.ConnectorA, _setting.Place);
+        Add(Bare(PieceKind.PanelLead, path, pole, _design.Of(path), contacts) with
         {
             Panel = panel,
-            RatingA = Math.Min(ampacity.CarriesA, _input.ConnectorA ?? UsualRatings.ConnectorA),
+            LabelA = _label.Of(path),
+            RatingA = rating.BearsA,
             Size = ConductorSize.Of(UsualRatings.LeadMm2),
-            Working = $"{Worked(path)}; its connector {Figures.Label(_input.ConnectorA ?? UsualRatings.ConnectorA, "A")}, its copper {Figures.Result(ampacity.CarriesA, "A")}",
+            Working = $"{Worked(path)}; {rating.Working}",
             Source = LeadSource,
         });
     }

@@ -18,7 +18,7 @@ internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions
     public Design Judge(ImmutableArray<Wiring?> wirings, DesignEnergy energy, int rank, ImmutableArray<string> chosenFor)
     {
         ImmutableArray<Assignment> assignments = [.. Plan.Inputs.Select((planned, index) => Assign(planned.Input, wirings[index]))];
-        assignments = WithUnitFindings(assignments);
+        assignments = WithUnitHolds(WithUnitFindings(assignments));
         LossLadder ladder = new(physics, seen);
         return new Design
         {
@@ -109,6 +109,25 @@ internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions
             {
                 ImmutableArray<Finding> added = UnitFindings(unit, [.. assignments.Select(assignment => assignment.Wiring)]);
                 assignments = assignments.SetItem(first, assignments[first] with { Findings = [.. assignments[first].Findings, .. added] });
+            }
+        }
+
+        return assignments;
+    }
+
+    /// <summary>An operating point is of one input by itself; where a unit takes less than all of them together, each says so.</summary>
+    private ImmutableArray<Assignment> WithUnitHolds(ImmutableArray<Assignment> assignments)
+    {
+        foreach (ChargingUnit unit in Plan.Units)
+        {
+            int[] own = [.. Enumerable.Range(0, assignments.Length).Where(i => Plan.Inputs[i].Input.Unit == unit.Name && assignments[i].Wiring is not null)];
+            double offeredW = own.Sum(i => assignments[i].Operating.PowerW);
+            if (unit.MaxPower is { Figure: var maxW } && offeredW > maxW)
+            {
+                foreach (int i in own)
+                {
+                    assignments = assignments.SetItem(i, assignments[i] with { HeldByUnit = new UnitHold(unit.Name, maxW, offeredW) });
+                }
             }
         }
 

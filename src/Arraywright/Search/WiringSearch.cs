@@ -55,14 +55,15 @@ public static class WiringSearch
 
     private static SearchOutcome Prove(SearchProblem problem, SearchOptions options, StringCatalog catalog, IProgress<double>? progress, Effort effort)
     {
-        double considered = WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length, effort);
+        // The counts hold the wiring that connects nothing, which is no answer to anybody.
+        double considered = WiringCount.Family([.. problem.Stocks.Select(stock => stock.Count)], problem.Family, problem.Inputs.Length, effort) - 1;
         if (catalog.Rows.Count == 0)
         {
-            return new SearchOutcome([], Report(problem, "", (considered, 1), 0, 0, effort), effort.Spent);
+            return new SearchOutcome([], Report(problem, "", (considered, 0), 0, 0, effort), effort.Spent);
         }
 
         var proof = new Proof(problem, options, catalog, progress, effort);
-        double feasible = proof.CountFeasible();
+        double feasible = proof.CountFeasible() - 1;
         (ImmutableArray<Candidate> ranked, double boundW) = proof.Run();
         double bestW = ranked.IsEmpty ? 0 : ranked[0].ObjectiveW;
         boundW = Math.Max(bestW, Math.Min(boundW, LargePile.PanelsAloneW(problem)));

@@ -37,8 +37,52 @@ public sealed class BackFeedTests
     {
         // The smallest fit is 16 A; the label allows 15 A.
         Finding finding = Strings(3, "ten").On(Input(90), Ten with { MaxSeriesFuseA = 15 }).Says("back_feed");
-        Assert.Equal(Level.Stop, finding.Level);
+        Assert.Equal((Level.Stop, 16.0, 15.0), (finding.Level, finding.Value, finding.Limit));
+        Assert.True(finding.MarginPercent < 0);
+        Assert.Equal("Smallest fuse for string 1 that strong sun does not blow, against the largest it may have", finding.Title);
         Assert.Contains("no standard size fits string 1", finding.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stop_for_want_of_a_fuse_tells_the_fuse_though_the_current_by_itself_would_pass()
+    {
+        // Into the silent small panel of string 2: 1.25 × 10 = 12.5 A, over its 1.5625 × 2 = 3.125 A, so a fuse: over 3 A and under 4.8 A, that is 4 A.
+        // The mild panel in that row allows 3.5 A only, and 12.5 A is over that as well; in string 1 there is nothing amiss: 2.5 A into 25 A.
+        Panel small = Shed with { Name = "small", ShortCircuitA = 2, MaxSeriesFuseA = null };
+        Panel mild = Shed with { Name = "mild", ShortCircuitA = 2, MaxSeriesFuseA = 3.5 };
+        Finding finding = Side(One("ten"), Row(One("small"), One("mild"))).On(Input(90), Ten, small, mild).Says("back_feed");
+        Assert.Equal((Level.Stop, 4.0, 3.5), (finding.Level, finding.Value, finding.Limit));
+        Assert.Contains("string 2", finding.Title, StringComparison.Ordinal);
+        Assert.Contains("the smallest standard size over 3 A is 4 A; needed since", finding.Working, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_the_list_of_sizes_ends_the_stop_says_so()
+    {
+        // 1.5 × 30 A = 45 A; the largest usual link has 32 A.
+        Finding finding = Strings(3, "ten").On(Input(90), Ten with { ShortCircuitA = 30, MaxSeriesFuseA = 50 }).Says("back_feed");
+        Assert.Equal((Level.Stop, 45.0, 32.0), (finding.Level, finding.Value, finding.Limit));
+    }
+
+    [Fact]
+    public void Too_much_within_a_block_is_told_as_the_current_it_is()
+    {
+        // Three of ten side by side in a block: into one 1.25 × 20 = 25 A from its mates, over its 24 A; the other string adds 1.25 × 10 = 12.5 A.
+        Wiring block = Row(Side(One("ten"), One("ten"), One("ten")), One("ten"));
+        Finding finding = Side(block, One("ten")).On(Input(90), Ten with { MaxSeriesFuseA = 24 }).Says("back_feed");
+        Assert.Equal((Level.Stop, 37.5, 24.0), (finding.Level, Math.Round(finding.Value, 9), finding.Limit));
+        Assert.Contains("its own block", finding.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_silent_label_is_the_reason_told_though_another_panels_label_speaks()
+    {
+        // Into the silent 2 A panel 1.25 × 10 = 12.5 A; into the ten 1.25 × 2 = 2.5 A of 25 A, which is not why it asks.
+        Panel small = Shed with { Name = "small", ShortCircuitA = 2, MaxSeriesFuseA = null };
+        Finding finding = Side(One("ten"), One("small")).On(Input(90), Ten, small).Says("back_feed");
+        Assert.Equal((Level.Ask, 12.5, null, null), (finding.Level, finding.Value, finding.Limit, finding.MarginPercent));
+        Assert.Equal("Current the rest can drive into a failed small, whose label gives no largest series fuse", finding.Title);
+        Assert.StartsWith("1.25 × 10 A from the others = 12.5 A into string 2 (small: no figure)", finding.Working, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -83,15 +127,15 @@ public sealed class BackFeedTests
     }
 
     [Theory]
-    [InlineData(45, Level.Go)]
-    [InlineData(40, Level.Stop)]
-    public void A_strings_fuse_does_not_hold_back_what_its_own_block_feeds(double ratingA, Level level)
+    [InlineData(45, Level.Go, 62.5)]
+    [InlineData(40, Level.Stop, 32)]
+    public void A_strings_fuse_does_not_hold_back_what_its_own_block_feeds(double ratingA, Level level, double toldA)
     {
         // Three strings with a block of two, 20 A each: 1.25 × (40 + 10) = 62.5 A, so fuses: above 1.5 × 20 = 30 A, that is 32 A.
         // The mate's 1.25 × 10 = 12.5 A comes past the fuse: 45 − 12.5 = 32.5 A bears 32 A, 40 − 12.5 = 27.5 A does not.
         Wiring block = Row(Side(One("ten"), One("ten")), One("ten"));
         Finding finding = Side(block, block, block).On(Input(90), Ten with { MaxSeriesFuseA = ratingA }).Says("back_feed");
-        Assert.Equal(62.5, finding.Value, 1e-12);
+        Assert.Equal(toldA, finding.Value, 1e-12);
         Assert.Equal(level, finding.Level);
     }
 

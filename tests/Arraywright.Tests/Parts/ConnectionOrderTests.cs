@@ -105,6 +105,20 @@ public sealed class ConnectionOrderTests
     }
 
     [Fact]
+    public void Where_the_inputs_of_a_unit_hold_each_other_back_the_reading_of_one_by_itself_says_so()
+    {
+        // 480 W and 120 W by the labels, of which the unit takes 300 W.
+        Plan plan = Plan(("left", 60, TwoByTwo), ("right", 60, LimitsScene.One("shed-120")));
+        Plan shared = plan with
+        {
+            Units = [new ChargingUnit("box", new Limit(300, Evidence.Nothing), null)],
+            Inputs = [.. plan.Inputs.Select(planned => planned with { Input = planned.Input with { Unit = "box" } })],
+        };
+        Assert.All(Order(shared).Steps.Where(step => step.Act == ConnectionAct.SwitchOn), step => Assert.EndsWith("inputs of box give power too: it takes at most 300 W from all of them.", step.IfNot, StringComparison.Ordinal));
+        Assert.All(Order(plan).Steps.Where(step => step.Act == ConnectionAct.SwitchOn), step => Assert.EndsWith("or an open fuse.", step.IfNot, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void The_input_is_expected_to_read_the_labels_power_less_the_cables_heat()
     {
         ExpectedReading[] read = [.. Order(TwoByTwo).Steps.Single(step => step.Act == ConnectionAct.SwitchOn).Expected];

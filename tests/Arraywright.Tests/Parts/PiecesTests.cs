@@ -129,6 +129,56 @@ public sealed class PiecesTests
         Assert.Equal(level, list.Pieces.SelectMany(piece => piece.Findings).Where(finding => finding.Rule == "connector_rating").Max(finding => finding.Level));
     }
 
+    [Theory]
+    [InlineData(null, "2*bull", Level.Go)]
+    [InlineData(null, "bull | bull", Level.Go)]
+    [InlineData(null, "bull | bull | bull", Level.Ask)]
+    [InlineData(34.9, "bull | bull | bull", Level.Ask)]
+    [InlineData(35.0, "bull | bull | bull", Level.Go)]
+    [InlineData(27.9, "bull | bull | bull", Level.Stop)]
+    [InlineData(null, "(bull | bull | bull) + giant", Level.Go)]
+    [InlineData(null, "(bull | bull | bull) + bull", Level.Ask)]
+    public void A_lead_that_carries_more_than_its_own_panels_current_is_judged(double? connectorA, string wiring, Level level)
+    {
+        // Bull: 14 A, label's fuse 40 A, so no string fuse. Two beside one: 1.25 × 28 = 35 A back into it, 28 A by the labels alone; usual
+        // connectors bear 30 A. In a row, and with one beside it, its lead carries its own 1.25 × 14 = 17.5 A. Three in a block drive
+        // 1.25 × 42 = 52.5 A through what stands in series with them: a giant of 42 A gives that itself, a bull does not; within the block
+        // 35 A come back through each, which is asked about as well unless the connectors are stated.
+        PanelStock bull = Fused(Stock("bull", 45, 14, 37.6, 13.3, 20), 40);
+        PanelStock giant = bull with { Panel = bull.Panel with { Name = "giant", ShortCircuitA = 42, MaximumPowerA = Sourced.Given(39.9), PowerW = Sourced.Given(1500.0) } };
+        PartsList list = PartsScene.Of(
+            wiring,
+            plan => plan with { Panels = [bull, giant] },
+            bare => bare with { ConnectorA = connectorA });
+        Finding[] said = [.. list.Of(PieceKind.PanelLead).Where(piece => level != Level.Go || piece.Panel == "giant" || !wiring.Contains("giant", StringComparison.Ordinal)).SelectMany(piece => piece.Findings)];
+        Assert.Equal(level, said.Select(finding => finding.Level).DefaultIfEmpty(Level.Go).Max());
+        Assert.All(said, finding => Assert.Equal("panel_lead", finding.Rule));
+        Assert.True(list.Verdict >= level);
+    }
+
+    [Fact]
+    public void What_leads_bear_is_asked_about_with_the_way_to_find_it_out()
+    {
+        Finding finding = PartsScene.Of("bull | bull | bull", plan => plan with { Panels = [Fused(Stock("bull", 45, 14, 37.6, 13.3, 3), 40)] }, bare => bare with { ConnectorA = null })
+            .Of(PieceKind.PanelLead)[0].Findings.Single();
+        Assert.Equal((35.0, 30.0), (Math.Round(finding.Value, 9), finding.Limit));
+        Assert.Contains("Read the rating on the connectors", finding.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_leads_of_a_panel_in_a_row_bear_its_current_by_its_label_whatever_its_terminals_would_by_the_us_rules()
+    {
+        // 1.25 × 14 = 17.5 A; the label's largest series fuse 25 A vouches for lead and connector.
+        PartsList list = PartsScene.Of("2*bull", plan => plan with { Rules = RuleSet.Us, Panels = [Fused(Stock("bull", 45, 14, 37.6, 13.3, 2), 25)] });
+        Assert.All(list.Of(PieceKind.PanelLead), lead =>
+        {
+            Assert.True(lead.RatingA >= 25);
+            Assert.Empty(lead.Findings);
+        });
+    }
+
+    private static PanelStock Fused(PanelStock stock, double fuseA) => stock with { Panel = stock.Panel with { MaxSeriesFuseA = fuseA } };
+
     [Fact]
     public void A_cable_too_thin_for_the_heat_stops_and_names_the_size_that_does()
     {

@@ -77,5 +77,16 @@ public sealed class ShoppingTests
         Assert.DoesNotContain(PartsScene.Of("shed | shed", Two, bare => Free(bare) with { MaxVoltageV = 30 }).Alternatives, alternative => alternative.Wirings.Length > 0);
     }
 
+    [Fact]
+    public void Under_a_stop_there_is_nothing_to_buy_and_no_other_way_to_build_it()
+    {
+        // 1.5 × 10.41 = 15.615 A is over the 15 A of the label: no fuse fits.
+        PartsList list = PartsScene.Of("2*barn | 2*barn | 2*barn");
+        Assert.Equal(Arraywright.Limits.Level.Stop, list.Verdict);
+        Assert.Empty(list.Shopping);
+        Assert.Empty(list.Alternatives);
+        Assert.NotEmpty(list.Pieces);
+    }
+
     private static ShoppingLine Line(PartsList list, string what) => Assert.Single(list.Shopping, line => line.What.StartsWith(what, StringComparison.Ordinal));
 }

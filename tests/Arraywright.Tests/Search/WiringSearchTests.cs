@@ -16,7 +16,10 @@ public sealed class WiringSearchTests
 
         Assert.Empty(outcome.Best);
         Assert.True(outcome.Report.Proved);
-        Assert.Equal(1, outcome.Report.Feasible);
+        Assert.Equal(0, outcome.Report.Feasible);
+
+        // 1; 2 or 1|1; 3, 2|1 or 1|1|1.
+        Assert.Equal(6, outcome.Report.Considered);
         Assert.Equal(0, outcome.Report.BoundW);
     }
 

@@ -15,7 +15,7 @@ internal static class EarningsSection
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
         if (subject.Year is { } year)
         {
-            AddYear(blocks, year);
+            AddYear(blocks, year, subject.Verdict);
         }
         else
         {
@@ -36,11 +36,11 @@ internal static class EarningsSection
         return new ReportSection("earnings", "What it will earn", blocks.ToImmutable());
     }
 
-    private static void AddYear(ImmutableArray<ReportBlock>.Builder blocks, YearResult year)
+    private static void AddYear(ImmutableArray<ReportBlock>.Builder blocks, YearResult year, Level verdict)
     {
         EnergyResult energy = year.Energy;
         blocks.Add(new ReportBlock.Paragraph(
-            $"In a year this wiring brings {Figures.Energy(energy.Total.DeliveredKWh)} into the inputs; {EnergyParts.CutOff(energy.Total)}.{(year.Verdict == Level.Stop ? " That is reckoned only: it must not be connected." : "")}"));
+            $"{EnergyParts.Brings("In a year", energy)}{(verdict == Level.Stop ? " That is reckoned only: it must not be connected." : "")}"));
         blocks.Add(new ReportBlock.Picture(ReportPicture.Of("The year, month by month", YearPlot.Of(year))));
         blocks.Add(new ReportBlock.Table(
             "Month by month",

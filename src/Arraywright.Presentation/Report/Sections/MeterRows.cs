@@ -34,8 +34,8 @@ internal static class MeterRows
         else
         {
             yield return ReportRow.Of("Connected, volts", Figures.Of(point.VoltageV, "V"), MeterTable.At(assignment.Conditions));
-            yield return ReportRow.Of("Connected, amps", Figures.Of(point.CurrentA, "A"), MeterTable.HeldBy(point.LimitedBy));
-            yield return ReportRow.Of("Connected, watts", Figures.Of(point.PowerW, "W"), $"of {Figures.Of(point.UnlimitedPowerW, "W")} that the panels could give");
+            yield return ReportRow.Of("Connected, amps", Figures.Of(point.CurrentA, "A"), MeterTable.HeldBy(assignment));
+            yield return ReportRow.Of("Connected, watts", Figures.Of(point.PowerW, "W"), $"{(assignment.HeldByUnit is null ? "" : "by itself, ")}of {Figures.Of(point.UnlimitedPowerW, "W")} that the panels could give");
         }
     }
 }

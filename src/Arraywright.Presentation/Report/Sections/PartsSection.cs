@@ -13,16 +13,13 @@ internal static class PartsSection
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
         if (list.Shopping.IsEmpty)
         {
-            blocks.Add(new ReportBlock.Paragraph("Nothing: no panel is connected."));
-            return new ReportSection("parts", "Parts", blocks.ToImmutable());
+            blocks.Add(new ReportBlock.Paragraph(PartsScreen.NothingToBuy(list)));
+        }
+        else
+        {
+            blocks.Add(ToBuy(list));
         }
 
-        bool isPriced = list.Shopping.Any(line => line.Price is not null);
-        ImmutableArray<ReportColumn> columns = [new("part", false, 5), new("rating or size", false, 5), new("needed", true, 2), new("at hand", true, 2), new("to buy", true, 2)];
-        blocks.Add(new ReportBlock.Table(
-            $"To buy, by the rules {(list.Rules == RuleSet.Us ? "of the NEC" : "of the IEC")}",
-            isPriced ? columns.Add(new("price", true, 2)) : columns,
-            [.. list.Shopping.Select(line => Row(line, list, isPriced))]));
         foreach (InputParts input in list.Inputs.Where(input => input.Wiring is not null))
         {
             Add(blocks, input);
@@ -35,6 +32,16 @@ internal static class PartsSection
         }
 
         return new ReportSection("parts", "Parts", blocks.ToImmutable());
+    }
+
+    private static ReportBlock ToBuy(PartsList list)
+    {
+        bool isPriced = list.Shopping.Any(line => line.Price is not null);
+        ImmutableArray<ReportColumn> columns = [new("part", false, 5), new("rating or size", false, 5), new("needed", true, 2), new("at hand", true, 2), new("to buy", true, 2)];
+        return new ReportBlock.Table(
+            $"To buy, by the rules {(list.Rules == RuleSet.Us ? "of the NEC" : "of the IEC")}",
+            isPriced ? columns.Add(new("price", true, 2)) : columns,
+            [.. list.Shopping.Select(line => Row(line, list, isPriced))]);
     }
 
     private static ReportRow Row(ShoppingLine line, PartsList list, bool isPriced)

@@ -41,14 +41,14 @@ internal static class VerdictSection
             yield return ReportRow.Of($"Highest volts, {assignment.Input}", $"{Figures.Against(assignment.VocColdV, limitV, "V")} on the coldest morning, at most {Figures.Stated(limitV, "V")}");
         }
 
-        if (design.Verdict != Level.Stop)
+        if (subject.Verdict != Level.Stop)
         {
             yield return ReportRow.Of("In strong sun", $"{Figures.Of(design.PeakPowerW, "W")}, {MeterTable.At(design.Assignments[0].Conditions)}");
         }
 
-        if (subject.Year is { } year)
+        if (subject.Verdict != Level.Stop && subject.Year is { } year)
         {
-            yield return ReportRow.Of("In a year", $"{Figures.Energy(year.Energy.Total.DeliveredKWh)} into the {(design.Assignments.Length > 1 ? "inputs" : "input")}; {EnergyParts.CutOff(year.Energy.Total)}");
+            yield return ReportRow.Of("In a year", EnergyParts.BringsInShort(year.Energy, design.Assignments.Length > 1 ? "inputs" : "input"));
         }
     }
 }

@@ -14,18 +14,9 @@ internal sealed class BackFeedRule : IRule
     public IEnumerable<Finding> Judge(RuleContext context)
     {
         FuseNeeds needs = new(context);
-        bool noneFits = needs.Fuses.Any(fuse => fuse.SizeA is null);
-        Level level = noneFits ? Level.Stop : needs.Unknown.Length > 0 ? Level.Ask : Level.Go;
-        yield return Figure(needs) with
-        {
-            Level = level,
-            Note = level switch
-            {
-                Level.Stop => $"String fuses are needed and no standard size fits string {needs.Fuses.First(fuse => fuse.SizeA is null).String + 1}: fewer strings side by side.",
-                Level.Ask => $"The label of {needs.Unknown[0].Panel} gives no largest series fuse. {(needs.Fuses.Length > 0 ? $"Take it that fuses are needed ({Fuses(context, needs.Fuses)}), and find that figure first." : "Find that figure first.")}",
-                _ => needs.Over.Length > 0 ? $"Fuses are compulsory: {Fuses(context, needs.Fuses)}." : Silent(needs),
-            },
-        };
+        yield return needs.Fuses.FirstOrDefault(fuse => fuse.SizeA is null) is { } misfit ? NoneFits(needs, misfit)
+            : needs.Unknown.MaxBy(feed => feed.ReverseA / FuseNeeds.StrongA(context.Panel(feed.Panel))) is { } unknown ? NotKnown(context, needs, unknown)
+            : Figure(needs, LeastRoom(needs)) with { Note = needs.Over.Length > 0 ? $"Fuses are compulsory: {Fuses(context, needs.Fuses)}." : Silent(needs) };
     }
 
     /// <summary>Most label amps that the other strings may offer together before this one is stopped, or asked about where nothing worse than <see cref="Level.Go"/> will do, A.</summary>
@@ -56,25 +47,68 @@ internal sealed class BackFeedRule : IRule
     public static double MostBesideA(Panel panel, Level worst) =>
         panel.MaxSeriesFuseA is null && worst == Level.Go ? FuseNeeds.StrongA(panel) / StrongSunCurrentRule.Factor : double.PositiveInfinity;
 
-    private Finding Figure(FuseNeeds needs)
+    /// <summary>A fuse is needed that is not made: what decides is its size, not what it is needed for.</summary>
+    private Finding NoneFits(FuseNeeds needs, StringFuse fuse)
     {
-        // The panel with the least room; where no label says, the one fed the most.
-        BackFeed worst = needs.All.Where(feed => needs.RatingA(feed) is > 0).MaxBy(feed => feed.ReverseA / needs.RatingA(feed)!.Value)
-            ?? needs.All.MaxBy(feed => feed.ReverseA)!;
-        double? ratingA = needs.RatingA(worst);
-        string others = Figures.Label(worst.OtherStringsA + worst.SameBlockA, "A");
-        string reverse = ratingA is null ? Figures.Result(worst.ReverseA, "A") : Figures.Result(worst.ReverseA, ratingA.Value, "A");
+        BackFeed[] needing = [.. needs.Over.Concat(needs.Unknown).Where(feed => feed.String == fuse.String)];
+        if (needing.FirstOrDefault(feed => needs.RatingA(feed) is { } ratingA && Figures.Over(StrongSunCurrentRule.Factor * feed.SameBlockA, ratingA)) is { } inBlock)
+        {
+            return Figure(needs, inBlock) with
+            {
+                Level = Level.Stop,
+                Note = "What stands beside it in its own block is too much already, and no string fuse holds that back: fewer panels side by side there.",
+            };
+        }
+
         return new Finding(
             Card.Name,
-            "Current the rest can drive into a failed panel against its largest series fuse",
-            Level.Go,
-            worst.ReverseA,
-            ratingA,
+            $"Smallest fuse for string {fuse.String + 1} that strong sun does not blow, against the largest it may have",
+            Level.Stop,
+            fuse.NextA,
+            fuse.HighA,
             "A",
-            worst.ReverseA > 0
-                ? $"1.25 × {others} from the others = {reverse} into string {worst.String + 1} ({worst.Panel}: {(ratingA is null ? "no figure" : Figures.Label(ratingA.Value, "A"))})"
-                : "one string: nothing beside it can feed it",
-            Card.Source);
+            $"{fuse.Working}; needed since {Reverse(needs, needing[0])}",
+            Card.Source,
+            $"String fuses are needed and no standard size fits string {fuse.String + 1}: fewer strings side by side.");
+    }
+
+    /// <summary>The label that decides is silent: no other panel's figure stands for it.</summary>
+    private Finding NotKnown(RuleContext context, FuseNeeds needs, BackFeed unknown)
+    {
+        double strongA = FuseNeeds.StrongA(context.Panel(unknown.Panel));
+        return new Finding(
+            Card.Name,
+            $"Current the rest can drive into a failed {unknown.Panel}, whose label gives no largest series fuse",
+            Level.Ask,
+            unknown.ReverseA,
+            null,
+            "A",
+            $"{Reverse(needs, unknown)}; without a figure it is taken to bear 1.25 × 1.25 × {Figures.Label(context.Panel(unknown.Panel).ShortCircuitA, "A")} = {Figures.Result(strongA, "A")}",
+            Card.Source,
+            $"The label of {unknown.Panel} gives no largest series fuse. {(needs.Fuses.Length > 0 ? $"Take it that fuses are needed ({Fuses(context, needs.Fuses)}), and find that figure first." : "Find that figure first.")}");
+    }
+
+    /// <summary>The panel with the least room; where no label says, the one fed the most.</summary>
+    private static BackFeed LeastRoom(FuseNeeds needs) =>
+        needs.All.Where(feed => needs.RatingA(feed) is > 0).MaxBy(feed => feed.ReverseA / needs.RatingA(feed)!.Value)
+        ?? needs.All.MaxBy(feed => feed.ReverseA)!;
+
+    private Finding Figure(FuseNeeds needs, BackFeed feed) => new(
+        Card.Name,
+        "Current the rest can drive into a failed panel against its largest series fuse",
+        Level.Go,
+        feed.ReverseA,
+        needs.RatingA(feed),
+        "A",
+        feed.ReverseA > 0 ? Reverse(needs, feed) : "one string: nothing beside it can feed it",
+        Card.Source);
+
+    private static string Reverse(FuseNeeds needs, BackFeed feed)
+    {
+        double? ratingA = needs.RatingA(feed);
+        string others = Figures.Label(feed.OtherStringsA + feed.SameBlockA, "A");
+        string reverse = ratingA is null ? Figures.Result(feed.ReverseA, "A") : Figures.Result(feed.ReverseA, ratingA.Value, "A");
+        return $"1.25 × {others} from the others = {reverse} into string {feed.String + 1} ({feed.Panel}: {(ratingA is null ? "no figure" : Figures.Label(ratingA.Value, "A"))})";
     }
 
     private static string Fuses(RuleContext context, StringFuse[] fuses) =>

@@ -123,7 +123,7 @@ public static class ConnectionPlanner
             "Give it some minutes: an input searches for its best point, and takes less when its battery is nearly full.",
         ],
         readings.Working(one.Wiring, one.Input),
-        "0 V: its switch is open, its panels are still covered, or its plug is not home. Volts as before and no amps: the input has not started, or its battery is full. Amps far below in full sun: shade, a string that is not joined, or an open fuse. Before any plug is touched: unit off, switch open.");
+        "0 V: its switch is open, its panels are still covered, or its plug is not home. Volts as before and no amps: the input has not started, or its battery is full. Amps far below in full sun: shade, a string that is not joined, or an open fuse. Before any plug is touched: unit off, switch open." + StepWords.HeldTogether(one.Assignment));
 
     private static ConnectionStep LookAgain() => new(
         ConnectionAct.LookAgain,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Arraywright.Electrical;
 using Arraywright.Limits;
 
@@ -79,6 +80,11 @@ internal static class StepWords
             .. one.HasFuses ? ["Then put the fuses in: they are part of the string, never a switch."] : ImmutableArray<string>.Empty,
         ];
     }
+
+    /// <summary>What lowers a reading that is of one input by itself.</summary>
+    public static string HeldTogether(Assignment assignment) => assignment.HeldByUnit is { } held
+        ? $" And less than these figures once the other inputs of {held.Unit} give power too: it takes at most {held.MaxW.ToString("0", CultureInfo.InvariantCulture)} W from all of them."
+        : "";
 
     /// <summary>How the whole array is measured: its plug is in nothing, so the switch closes and opens without current.</summary>
     public static ImmutableArray<string> Measuring(ConnectedInput one) =>
