@@ -14,7 +14,7 @@ namespace Arraywright.Parts;
 /// </remarks>
 internal sealed class PieceWalk
 {
-    private const string LeadSource = "leads come with the panel; 4 mm2 is common practice";
+    private const string LeadSource = "leads come with the panel; 4 mm² is common practice";
 
     private readonly PartsSetting _setting;
     private readonly DcInput _input;
