@@ -20,7 +20,7 @@ internal static class PartsSection
         bool isPriced = list.Shopping.Any(line => line.Price is not null);
         ImmutableArray<ReportColumn> columns = [new("part", false, 5), new("rating or size", false, 5), new("needed", true, 2), new("at hand", true, 2), new("to buy", true, 2)];
         blocks.Add(new ReportBlock.Table(
-            $"To buy, by the rules {(list.Rules == RuleSet.Us ? "of the NEC" : "of the IEC")}",
+            $"{(list.Verdict == Level.Stop ? "What it would take: buy nothing for it yet" : "To buy")}, by the rules {(list.Rules == RuleSet.Us ? "of the NEC" : "of the IEC")}",
             isPriced ? columns.Add(new("price", true, 2)) : columns,
             [.. list.Shopping.Select(line => Row(line, list, isPriced))]));
         foreach (InputParts input in list.Inputs.Where(input => input.Wiring is not null))

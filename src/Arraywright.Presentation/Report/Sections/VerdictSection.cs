@@ -17,6 +17,11 @@ internal static class VerdictSection
             blocks.Add(new ReportBlock.Paragraph("The wiring by itself keeps its rules; what is between the panels and the unit does not yet."));
         }
 
+        if (InputWords.Waiting(subject) is { } waiting)
+        {
+            blocks.Add(new ReportBlock.Paragraph(waiting));
+        }
+
         blocks.Add(new ReportBlock.Table("In short", [new("", false, 2), new("", false, 5)], [.. Rows(subject)]));
         blocks.Add(new ReportBlock.Paragraph("This report helps to plan. It does not replace the manuals, the local code, or a licensed electrician where one is required."));
         return new ReportSection("verdict", "Verdict", blocks.ToImmutable());
@@ -27,7 +32,7 @@ internal static class VerdictSection
         Design design = subject.Design;
         foreach (Assignment assignment in design.Assignments)
         {
-            yield return ReportRow.Of($"On {assignment.Input}", DesignsTable.Text(assignment.Wiring));
+            yield return ReportRow.Of($"On {assignment.Input}", $"{DesignsTable.Text(assignment.Wiring)}{InputWords.Verdict(subject, assignment)}");
         }
 
         if (DesignsTable.LeftOver(design) is { Length: > 0 } leftOver)
@@ -41,7 +46,7 @@ internal static class VerdictSection
             yield return ReportRow.Of($"Highest volts, {assignment.Input}", $"{Figures.Against(assignment.VocColdV, limitV, "V")} on the coldest morning, at most {Figures.Stated(limitV, "V")}");
         }
 
-        if (design.Verdict != Level.Stop)
+        if (subject.Verdict != Level.Stop)
         {
             yield return ReportRow.Of("In strong sun", $"{Figures.Of(design.PeakPowerW, "W")}, {MeterTable.At(design.Assignments[0].Conditions)}");
         }
