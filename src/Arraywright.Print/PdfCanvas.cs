@@ -66,7 +66,7 @@ internal sealed class PdfCanvas(XGraphics graphics, Letters letters) : RenderCon
     /// <inheritdoc/>
     public override void DrawText(ScreenPoint p, string text, OxyColor fill, string? fontFamily, double fontSize, double fontWeight, double rotate, HorizontalAlignment horizontalAlignment, VerticalAlignment verticalAlignment, OxySize? maxSize)
     {
-        text = letters.Known(text);
+        text = letters.KnownInDrawing(text);
         if (text.Length == 0 || fill.IsInvisible())
         {
             return;
@@ -94,7 +94,7 @@ internal sealed class PdfCanvas(XGraphics graphics, Letters letters) : RenderCon
 
     /// <inheritdoc/>
     public override OxySize MeasureText(string text, string? fontFamily, double fontSize, double fontWeight) =>
-        string.IsNullOrEmpty(text) ? OxySize.Empty : new OxySize(letters.WidthPt(letters.Font(fontSize, fontWeight > Bold), letters.Known(text)), fontSize * 1.15);
+        string.IsNullOrEmpty(text) ? OxySize.Empty : new OxySize(letters.WidthPt(letters.Font(fontSize, fontWeight > Bold), letters.KnownInDrawing(text)), fontSize * 1.15);
 
     /// <inheritdoc/>
     public override void PushClip(OxyRect clippingRectangle) => _clips++;

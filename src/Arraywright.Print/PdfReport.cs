@@ -19,7 +19,7 @@ public static class PdfReport
     /// <summary>Sets it.</summary>
     public static PdfFile Of(ReportDocument report)
     {
-        Letters letters = new();
+        Letters letters = new(report.Names);
         List<List<Placed>> pages = Pager.Pages([.. new BlockSetter(letters).Strips(report)]);
         Dictionary<string, Target> targets = pages
             .SelectMany((page, index) => page.Where(placed => placed.Strip.Anchor is not null).Select(placed => (placed.Strip.Anchor, Target: new Target(index + 1, Layout.PageHeightPt - placed.TopPt + AbovePt))))
@@ -52,7 +52,7 @@ public static class PdfReport
 
         using MemoryStream stream = new();
         document.Save(stream, closeStream: false);
-        return new PdfFile(SteadyBytes.Of(stream.ToArray()), pages.Count, letters.IsEverySignKnown);
+        return new PdfFile(SteadyBytes.Of(stream.ToArray()), pages.Count, letters.IsEverySignKnown && letters.StandIns.All.Count == 0);
     }
 
     private static PdfDocument Empty(ReportDocument report)

@@ -22,7 +22,7 @@ public sealed class ColdDoubtTests
 
     /// <summary>The same 54.29 V where a person asks about cells at -27 °C: a verdict may not be kinder than what the same page shows. Warmer than the coldest it stays 53.06 V.</summary>
     [Theory]
-    [InlineData("check", "-27", "STOP", "cells at -27.0 °C, as asked")]
+    [InlineData("check", "-27", "STOP", "cells at −27.0 °C, as asked")]
     [InlineData("curve", "-27", "STOP", "")]
     [InlineData("check", "-10", "GO", "")]
     public void Cells_asked_about_that_are_colder_than_the_coldest_are_judged(string verb, string cellC, string verdict, string told)

@@ -35,7 +35,7 @@ public sealed class WeatherVerbTests : IDisposable
         (int exit, string output, string error) = Weather(server.Address, "--years", "2020..2021");
         Assert.Empty(error);
         Assert.Equal(0, exit);
-        Assert.Contains("coldest hour -8.5 °C", output, StringComparison.Ordinal);
+        Assert.Contains("coldest hour −8.5 °C", output, StringComparison.Ordinal);
         Assert.EndsWith("Add to the plan, under \"place:\":\n  weather: shed-weather.csv\n", output, StringComparison.Ordinal);
 
         File.WriteAllText(PathOf("shed.yaml"), Plan.Replace("210 m }", "210 m, weather: shed-weather.csv }", StringComparison.Ordinal));
@@ -46,8 +46,8 @@ public sealed class WeatherVerbTests : IDisposable
 
         // -8.5 °C less 7 K is -15.5, so -16 °C; the built-in climate says what it says, and the colder is taken: both are shown.
         output = Session.Run("plan", PathOf("shed.yaml"), "--json").Output;
-        Assert.Contains("coldest hour -8.5 °C", output, StringComparison.Ordinal);
-        Assert.Contains("7 K = -16 °C", output, StringComparison.Ordinal);
+        Assert.Contains("coldest hour −8.5 °C", output, StringComparison.Ordinal);
+        Assert.Contains("7 K = −16 °C", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -154,7 +154,7 @@ public sealed class WeatherVerbTests : IDisposable
         Assert.InRange(assignment.GetProperty("voc_weather_year_v").GetDouble(), 42, assignment.GetProperty("voc_cold_v").GetDouble());
         string[] assumed = [.. root.GetProperty("assumed").EnumerateArray().Select(one => $"{one.GetProperty("what")}: {one.GetProperty("value")} {one.GetProperty("why")}")];
         Assert.Contains(assumed, text => text.StartsWith("weather file: The sun of ", StringComparison.Ordinal) && text.Contains("minutes early (first in line ", StringComparison.Ordinal));
-        Assert.Contains(assumed, text => text.StartsWith("coldest air temperature: -12.0 °C, as the plan says", StringComparison.Ordinal) && text.Contains("the farm's own mast", StringComparison.Ordinal));
+        Assert.Contains(assumed, text => text.StartsWith("coldest air temperature: −12.0 °C, as the plan says", StringComparison.Ordinal) && text.Contains("the farm's own mast", StringComparison.Ordinal));
 
         string page = Session.Run("check", PathOf("shed.yaml")).Output;
         Assert.Contains("highest in the weather file", page, StringComparison.Ordinal);

@@ -31,6 +31,17 @@ public sealed class PlanScreenTests
         Assert.Equal(isSaid, writer.ToString().Contains("Number 2 below would take 400 W, if the maker agrees:", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Beside_a_stopped_input_the_other_waits()
+    {
+        Design two = SampleResults.TwoInputs.Designs[0];
+        Assignment stopped = SampleResults.Stop.Designs[0].Assignments[0];
+        StringWriter writer = new() { NewLine = "\n" };
+        new PlanScreen(writer, TerminalStyle.Plain).Write(SampleResults.TwoInputs with { Designs = [two with { Assignments = [stopped, two.Assignments[1]] }] });
+        Assert.Contains("The wiring judged, not to be connected: store-a\n", writer.ToString(), StringComparison.Ordinal);
+        Assert.Contains("How to connect, once the stop is cleared: store-b\n", writer.ToString(), StringComparison.Ordinal);
+    }
+
     private static string Page(string name, TerminalStyle style)
     {
         StringWriter writer = new() { NewLine = "\n" };

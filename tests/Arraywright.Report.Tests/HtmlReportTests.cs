@@ -48,6 +48,23 @@ public sealed partial class HtmlReportTests
     }
 
     [Fact]
+    public void A_name_from_right_to_left_is_set_apart_from_what_stands_around_it()
+    {
+        const string Hebrew = "לוח-120";
+        XElement page = Read(HtmlReport.Of(Scene.Of(Scene.OtherLetters)));
+        XText[] held = [.. page.Element("body")!.DescendantNodes().OfType<XText>().Where(text => text.Value.Contains(Hebrew, StringComparison.Ordinal))];
+        Assert.Contains(held, text => text.Parent!.Name.LocalName == "bdi");
+        Assert.Contains(held, text => text.Parent!.Name.LocalName == "text");
+        Assert.All(held, text => Assert.True(text.Value == Hebrew && text.Parent!.Name.LocalName == "bdi" || !text.Value.Replace($"\u2068{Hebrew}\u2069", "", StringComparison.Ordinal).Contains(Hebrew, StringComparison.Ordinal), text.Value));
+        Assert.DoesNotContain(page.Descendants("bdi"), apart => apart.Value.StartsWith('О'));
+    }
+
+    [Theory]
+    [InlineData(" 105.0 V, at most 60 V", " 105.0\u00a0V, at most 60\u00a0V")]
+    [InlineData("on 4 mm² of 2 panels", "on 4\u00a0mm² of 2 panels")]
+    public void A_figure_keeps_its_unit_beside_it(string text, string expected) => Assert.Equal(expected, TiedFigures.Of(text));
+
+    [Fact]
     public void The_same_plan_gives_the_same_bytes() =>
         Assert.Equal(HtmlReport.Of(Scene.Report("two inputs")), HtmlReport.Of(Scene.Report("two inputs")));
 

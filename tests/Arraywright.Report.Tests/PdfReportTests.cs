@@ -86,6 +86,29 @@ public sealed partial class PdfReportTests
         Assert.False(PdfReport.Of(Scene.Report("sixteen panels, hard names")).IsEverySignKnown);
     }
 
+    [Fact]
+    public void Names_that_the_font_lacks_stay_different_and_the_page_says_what_stands_for_them()
+    {
+        Poppler.SkipUnlessInstalled();
+        PdfFile file = PdfReport.Of(Scene.Of(Scene.OtherLetters));
+        string[] pages = [.. Poppler.Pages(file.Bytes).Select(Squeezed)];
+        Assert.False(file.IsEverySignKnown);
+        Assert.Contains("[panelA],[panelB],[inputA]standfornamesinotherletters", pages[0], StringComparison.Ordinal);
+        Assert.All(["2*[panelA]", "[panelB]", "Ошибка-Ж", "On[inputA]"], shown => Assert.Contains(shown, pages[0], StringComparison.Ordinal));
+        Assert.DoesNotContain(pages, page => page.Contains("??", StringComparison.Ordinal));
+    }
+
+    /// <summary>Where the next piece is a picture or must stay whole, a page may end early, but not by more than half.</summary>
+    [Theory]
+    [MemberData(nameof(Scene.Names), MemberType = typeof(Scene))]
+    public void No_page_before_the_last_is_half_empty(string name)
+    {
+        Poppler.SkipUnlessInstalled();
+        List<List<Word>> pages = Poppler.Words(PdfReport.Of(Scene.Report(name)).Bytes);
+        const double FootPt = 788;
+        Assert.All(pages[..^1], (page, index) => Assert.True(page.Where(word => word.BottomPt < FootPt).Max(word => word.BottomPt) > 420, $"page {index + 1}"));
+    }
+
     /// <summary>The font has no emoji and no letters from right to left: each such sign is a question mark.</summary>
     private static string Shown(string text) => Unknown().Replace(text, "?");
 

@@ -70,6 +70,60 @@ public sealed class ReportBuilderTests
         Assert.All(steps[2..^1], step => Assert.Matches("left|right", step.Title));
     }
 
+    [Fact]
+    public void An_input_that_keeps_its_rules_is_told_from_the_stopped_one_and_waits_for_it()
+    {
+        ReportDocument report = Scene.Of(Scene.OneOfTwoStopped);
+        ReportBlock[] Blocks(string id) => [.. report.Sections.Single(section => section.Id == id).Blocks];
+        string[] Paragraphs(string id) => [.. Blocks(id).OfType<ReportBlock.Paragraph>().Select(paragraph => paragraph.Text)];
+        const string Wait = "connect nothing before the STOP at right is cleared.";
+        Assert.Contains($"This is not said of left. Even so, {Wait}", Paragraphs("verdict"));
+        Assert.Contains(Paragraphs("connecting"), text => text.Contains(Wait, StringComparison.Ordinal));
+        Assert.Contains(Wait, Paragraphs("wiring")[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("Not to be connected", Paragraphs("wiring")[0], StringComparison.Ordinal);
+        Assert.EndsWith("Not to be connected.", Paragraphs("wiring")[1], StringComparison.Ordinal);
+
+        string Meter(string input) => string.Join('|', Blocks("wiring").OfType<ReportBlock.Table>().Single(table => table.Caption.EndsWith(input, StringComparison.Ordinal)).Rows.Select(row => $"{row.Cells[0]} {row.Cells[2]}"));
+        Assert.Contains("nothing holds it back", Meter("left"), StringComparison.Ordinal);
+        Assert.DoesNotContain("do not connect", Meter("left"), StringComparison.Ordinal);
+        Assert.Contains("Connected do not connect it", Meter("right"), StringComparison.Ordinal);
+
+        ReportBlock.Table inShort = Blocks("verdict").OfType<ReportBlock.Table>().Single();
+        Assert.Equal(["2*a-120: GO by itself", "4*a-120: STOP"], inShort.Rows.Take(2).Select(row => row.Cells[1]));
+        Assert.StartsWith("What it would take: buy nothing for it yet", Blocks("parts").OfType<ReportBlock.Table>().First().Caption, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Feet_and_gauges_come_out_as_one_would_say_them()
+    {
+        // 30 ft are 9.144 m, 80 ft 24.384 m; a 10 AWG wire has 5.261 mm².
+        ReportBlock.Table site = Scene.Of(Scene.FeetAndKinds).Sections.Single(section => section.Id == "given").Blocks.OfType<ReportBlock.Table>().Last();
+        Assert.Equal(["9.14 m one way, 10 AWG", "24.4 m one way, 2.5 mm²"], site.Rows.TakeLast(2).Select(row => row.Cells[1]));
+    }
+
+    [Fact]
+    public void What_was_assumed_of_several_panels_alike_is_told_once()
+    {
+        ReportItem[] assumed = [.. Scene.Of(Scene.FeetAndKinds).Sections.Single(section => section.Id == "assumed").Blocks.OfType<ReportBlock.Bullets>().Single().Items];
+        Assert.Single(assumed, item => item.Lead.Contains("technology", StringComparison.Ordinal));
+        Assert.Contains(assumed, item => item.Lead == "all panels (one to three) technology: crystalline silicon.");
+
+        // Each 1 % of 22.9 V is 0.229 V, of 22.5 V 0.225 V; the third states its own.
+        ReportItem tolerance = Assert.Single(assumed, item => item.Lead.Contains("tolerance", StringComparison.Ordinal));
+        Assert.Equal("one and two tolerance: 3 %.", tolerance.Lead);
+        Assert.Contains("0.225 to 0.229 V a panel", tolerance.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Square_millimetres_and_degrees_below_nought_are_written_in_one_way()
+    {
+        string[] texts = [.. Scene.Texts(Scene.Of(Scene.OneOfTwoStopped)), .. Scene.Texts(Scene.Of(Scene.FeetAndKinds))];
+        Assert.Contains(texts, text => text.Contains("mm²", StringComparison.Ordinal));
+        Assert.Contains(texts, text => text.Contains("at −14 °C", StringComparison.Ordinal));
+        Assert.DoesNotContain(texts, text => text.Contains("mm2", StringComparison.Ordinal));
+        Assert.All(texts, text => Assert.DoesNotMatch(@"(?<![\w.])-[0-9]", text));
+    }
+
     private static IEnumerable<ReportBlock.Table> Tables(string name, string section) =>
         Scene.Report(name).Sections.Single(one => one.Id == section).Blocks.OfType<ReportBlock.Table>();
 }

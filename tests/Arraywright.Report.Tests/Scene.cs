@@ -16,6 +16,40 @@ internal static class Scene
     /// <summary>A word that no column holds.</summary>
     public const string LongWord = "reference-without-any-space-in-it-that-can-be-broken-nowhere-and-must-not-run-out-of-its-column-whatever-happens";
 
+    /// <summary>Panels and an input named in writings that run from right to left, have no letters in the font of print, or both; one in Cyrillic, which it has.</summary>
+    public const string OtherLetters = """
+        plan: Other letters
+        panels:
+          - { name: לוח-120, count: 2, power: 120 W, voc: 22.9 V, isc: 6.72 A, vmp: 18.9 V, imp: 6.35 A }
+          - { name: 日本語パネル, count: 1, power: 110 W, voc: 22.5 V, isc: 6.5 A, vmp: 18.6 V, imp: 5.92 A }
+          - { name: Ошибка-Ж, count: 1, power: 120 W, voc: 22.9 V, isc: 6.72 A, vmp: 18.9 V, imp: 6.35 A }
+        inputs:
+          - { name: مدخل, max_voltage: 150 V, max_current: { value: 30 A, evidence: manual }, max_short_circuit_current: { value: 35 A, evidence: manual }, wiring: 2*לוח-120 + 日本語パネル + Ошибка-Ж }
+        """;
+
+    /// <summary>Two panels in a row, 2 × 22.9 V × 1.1131 × 1.03 = 52.5 V at −14 °C, under 60 V on the left; four, 105 V, over it on the right.</summary>
+    public const string OneOfTwoStopped = """
+        plan: One of two
+        place: { latitude: 54.6, longitude: -3.1, elevation: 210 m, coldest: -14 C }
+        panels:
+          - { name: a-120, count: 6, power: 120 W, voc: 22.9 V, isc: 6.72 A, vmp: 18.9 V, imp: 6.35 A, voc_temperature: -0.29 %/K, cells: 36, bypass_diodes: 2, max_series_fuse: 15 A, max_system_voltage: 600 V, tolerance: 3 % }
+        inputs:
+          - { name: left, max_voltage: 60 V, mpp_voltage: 12..55 V, max_current: { value: 30 A, evidence: manual }, max_short_circuit_current: { value: 35 A, evidence: manual }, max_power: { value: 3 kW, evidence: manual }, socket: 30 A, wiring: 2*a-120 }
+          - { name: right, max_voltage: 60 V, mpp_voltage: 12..55 V, max_current: { value: 30 A, evidence: manual }, max_short_circuit_current: { value: 35 A, evidence: manual }, max_power: { value: 3 kW, evidence: manual }, socket: 30 A, wiring: 4*a-120 }
+        """;
+
+    /// <summary>Three kinds on labels that say little, on a cable measured in feet and gauges.</summary>
+    public const string FeetAndKinds = """
+        plan: Feet
+        panels:
+          - { name: one, count: 1, power: 120 W, voc: 22.9 V, isc: 6.72 A, vmp: 18.9 V, imp: 6.35 A }
+          - { name: two, count: 1, power: 110 W, voc: 22.5 V, isc: 6.5 A, vmp: 18.6 V, imp: 5.92 A }
+          - { name: three, count: 1, power: 100 W, voc: 22.1 V, isc: 6.2 A, vmp: 18.2 V, imp: 5.5 A, tolerance: 3 % }
+        cable: { length: 30 ft, size: 10 AWG, string_length: 80 ft, string_size: 2.5 mm2 }
+        inputs:
+          - { name: i, max_voltage: 150 V, max_current: { value: 30 A, evidence: manual }, max_short_circuit_current: { value: 35 A, evidence: manual }, wiring: one + two + three }
+        """;
+
     /// <summary>What the reports of the tests are about, by name.</summary>
     public static IReadOnlyDictionary<string, string> Plans { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
     {

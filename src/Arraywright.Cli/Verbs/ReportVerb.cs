@@ -89,7 +89,7 @@ internal static class ReportVerb
         int saved = Work.Save(host, path, print.Bytes, replace: true);
         if (saved == ExitCode.Done && !print.IsEverySignKnown)
         {
-            host.Error.WriteLine($"arraywright: \"{path}\" shows \"?\" for signs of the names that its font lacks; a report that ends in {Page} keeps them");
+            host.Error.WriteLine($"arraywright: \"{path}\" has Latin, Greek and Cyrillic letters only; its first page says what stands for the others, and a report that ends in {Page} keeps them");
         }
 
         return saved;

@@ -4,6 +4,7 @@ using System.Globalization;
 using Arraywright.Climate;
 using Arraywright.Files;
 using Arraywright.Files.Weather;
+using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Cli.Verbs;
 
@@ -99,7 +100,7 @@ internal static class WeatherVerb
             CultureInfo plain = CultureInfo.InvariantCulture;
             host.Print(manners.Json ? WeatherJson.Write(plan, weather, path, fromPlan)
                 : manners.Quiet ? $"weather: {fromPlan}\n"
-                : string.Create(plain, $"Wrote {path}: {weather.GlobalKWhPerM2:0} kWh/m² a year on the flat, coldest hour {weather.ColdestAirC:0.0} °C.\nAdd to the plan, under \"place:\":\n  weather: {fromPlan}\n"));
+                : string.Create(plain, $"Wrote {path}: {weather.GlobalKWhPerM2:0} kWh/m² a year on the flat, coldest hour {Figures.Number(weather.ColdestAirC, 1)} °C.\nAdd to the plan, under \"place:\":\n  weather: {fromPlan}\n"));
         }
 
         return saved;

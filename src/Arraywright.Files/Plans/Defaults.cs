@@ -71,13 +71,13 @@ internal static class Defaults
 
     public static Sourced<double> CableLength(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(CableLengthName, "5 m", "The plan does not say. At 10 A each 10 m more of 4 mm2 drop about 1 V."));
+        assumed.Add(new Assumption(CableLengthName, "5 m", "The plan does not say. At 10 A each 10 m more of 4 mm² drop about 1 V."));
         return Sourced.Assumed(5.0, "usual lead of a portable array");
     }
 
     public static Sourced<double> CableSize(List<Assumption> assumed)
     {
-        assumed.Add(new Assumption(Gear.Cable.SizeName, "4 mm2", "The usual size of panel leads, until a wiring is known to size it for."));
+        assumed.Add(new Assumption(Gear.Cable.SizeName, "4 mm²", "The usual size of panel leads, until a wiring is known to size it for."));
         return Sourced.Assumed(4.0, "usual size of panel leads");
     }
 

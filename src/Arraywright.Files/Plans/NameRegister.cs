@@ -1,3 +1,4 @@
+using System.Globalization;
 using Arraywright.Files.Keys;
 using Arraywright.Files.Text;
 using Arraywright.Files.Yaml;
@@ -50,11 +51,11 @@ internal sealed class NameRegister
             return "begin and end it with a letter or a digit";
         }
 
-        foreach (char letter in name)
+        for (int at = 0; at < name.Length; at++)
         {
-            if (!char.IsLetterOrDigit(letter) && letter != '-')
+            if (!char.IsLetterOrDigit(name[at]) && name[at] != '-')
             {
-                return letter is ' ' or '_' ? "use a hyphen instead of a space or underscore" : $"{Quoted.Text(letter.ToString())} cannot stand in a name";
+                return name[at] is ' ' or '_' ? "use a hyphen instead of a space or underscore" : $"{Quoted.Text(StringInfo.GetNextTextElement(name, at))} cannot stand in a name";
             }
         }
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using System.Xml;
-using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Terminal;
 
 namespace Arraywright.Presentation.Report;
@@ -17,36 +16,37 @@ public static class HtmlReport
     {
         StringBuilder text = new("<!DOCTYPE html>\n");
         XmlWriterSettings settings = new() { OmitXmlDeclaration = true, NewLineChars = "\n", CheckCharacters = true };
-        using (XmlWriter page = XmlWriter.Create(text, settings))
+        using (XmlWriter xml = XmlWriter.Create(text, settings))
         {
-            page.WriteStartElement("html");
-            page.WriteAttributeString("lang", ReportDocument.Language);
+            HtmlPage page = new(xml, report);
+            page.Begin("html");
+            page.Attribute("lang", ReportDocument.Language);
             WriteHead(page, report);
-            page.WriteStartElement("body");
+            page.Begin("body");
             WriteTitle(page, report);
             WriteContents(page, report);
-            page.WriteStartElement("main");
+            page.Begin("main");
             foreach (ReportSection section in report.Sections)
             {
                 WriteSection(page, section);
             }
 
-            page.WriteEndElement();
-            page.WriteElementString("footer", report.Program);
-            page.WriteEndElement();
-            page.WriteEndElement();
+            page.End();
+            page.Element("footer", report.Program);
+            page.End();
+            page.End();
         }
 
         return text.Append('\n').ToString();
     }
 
-    private static void WriteHead(XmlWriter page, ReportDocument report)
+    private static void WriteHead(HtmlPage page, ReportDocument report)
     {
-        page.WriteStartElement("head");
+        page.Begin("head");
         Meta(page, "charset", "utf-8", null);
         Meta(page, "http-equiv", "Content-Security-Policy", Policy);
         Meta(page, "name", "viewport", "width=device-width, initial-scale=1");
-        page.WriteElementString("title", PlainText.Clean(report.Title));
+        page.Title(report.Title);
         Meta(page, "name", "description", report.Subject);
         Meta(page, "name", "generator", report.Program);
         if (report.Date is { } date)
@@ -54,72 +54,72 @@ public static class HtmlReport
             Meta(page, "name", "date", Day(date));
         }
 
-        page.WriteStartElement("style");
-        page.WriteRaw(HtmlStyle.Sheet);
-        page.WriteEndElement();
-        page.WriteEndElement();
+        page.Begin("style");
+        page.Style(HtmlStyle.Sheet);
+        page.End();
+        page.End();
     }
 
-    private static void Meta(XmlWriter page, string key, string name, string? content)
+    private static void Meta(HtmlPage page, string key, string name, string? content)
     {
-        page.WriteStartElement("meta");
-        page.WriteAttributeString(key, name);
+        page.Begin("meta");
+        page.Attribute(key, name);
         if (content is not null)
         {
-            page.WriteAttributeString("content", PlainText.Clean(content));
+            page.Attribute("content", content);
         }
 
-        page.WriteEndElement();
+        page.End();
     }
 
-    private static void WriteTitle(XmlWriter page, ReportDocument report)
+    private static void WriteTitle(HtmlPage page, ReportDocument report)
     {
-        page.WriteStartElement("header");
-        page.WriteStartElement("h1");
-        page.WriteAttributeString("dir", "auto");
-        page.WriteString(PlainText.Clean(report.Title));
-        page.WriteEndElement();
-        page.WriteElementString("p", report.Subject + (report.Date is { } date ? $". {Day(date)}" : ""));
-        page.WriteEndElement();
+        page.Begin("header");
+        page.Begin("h1");
+        page.Attribute("dir", "auto");
+        page.Text(report.Title);
+        page.End();
+        page.Element("p", report.Subject + (report.Date is { } date ? $". {Day(date)}" : ""));
+        page.End();
     }
 
-    private static void WriteContents(XmlWriter page, ReportDocument report)
+    private static void WriteContents(HtmlPage page, ReportDocument report)
     {
-        page.WriteStartElement("nav");
-        page.WriteAttributeString("aria-label", "Contents");
-        page.WriteStartElement("ol");
+        page.Begin("nav");
+        page.Attribute("aria-label", "Contents");
+        page.Begin("ol");
         foreach (ReportSection section in report.Sections)
         {
-            page.WriteStartElement("li");
-            page.WriteStartElement("a");
-            page.WriteAttributeString("href", "#" + section.Id);
-            page.WriteString(section.Title);
-            page.WriteEndElement();
-            page.WriteEndElement();
+            page.Begin("li");
+            page.Begin("a");
+            page.Attribute("href", "#" + section.Id);
+            page.Text(section.Title);
+            page.End();
+            page.End();
         }
 
-        page.WriteEndElement();
-        page.WriteEndElement();
+        page.End();
+        page.End();
     }
 
-    private static void WriteSection(XmlWriter page, ReportSection section)
+    private static void WriteSection(HtmlPage page, ReportSection section)
     {
-        page.WriteStartElement("section");
-        page.WriteAttributeString("id", section.Id);
-        page.WriteAttributeString("aria-labelledby", section.Id + "-title");
-        page.WriteStartElement("h2");
-        page.WriteAttributeString("id", section.Id + "-title");
-        page.WriteString(section.Title);
-        page.WriteEndElement();
+        page.Begin("section");
+        page.Attribute("id", section.Id);
+        page.Attribute("aria-labelledby", section.Id + "-title");
+        page.Begin("h2");
+        page.Attribute("id", section.Id + "-title");
+        page.Text(section.Title);
+        page.End();
         foreach (ReportBlock block in section.Blocks)
         {
             WriteBlock(page, block);
         }
 
-        page.WriteEndElement();
+        page.End();
     }
 
-    private static void WriteBlock(XmlWriter page, ReportBlock block)
+    private static void WriteBlock(HtmlPage page, ReportBlock block)
     {
         switch (block)
         {
@@ -127,10 +127,10 @@ public static class HtmlReport
                 WriteVerdict(page, verdict);
                 break;
             case ReportBlock.Heading heading:
-                page.WriteElementString("h3", Text(heading.Text));
+                page.Element("h3", heading.Text);
                 break;
             case ReportBlock.Paragraph paragraph:
-                page.WriteElementString("p", Text(paragraph.Text));
+                page.Element("p", paragraph.Text);
                 break;
             case ReportBlock.Bullets bullets:
                 WriteBullets(page, bullets);
@@ -148,72 +148,72 @@ public static class HtmlReport
     }
 
     /// <summary>The word stands out by its size and its frame, and says by itself what its colour repeats.</summary>
-    private static void WriteVerdict(XmlWriter page, ReportBlock.Verdict verdict)
+    private static void WriteVerdict(HtmlPage page, ReportBlock.Verdict verdict)
     {
         string word = VerdictSentence.Word(verdict.Level);
         string rest = verdict.Sentence.StartsWith(word + ": ", StringComparison.Ordinal) ? verdict.Sentence[(word.Length + 2)..] : verdict.Sentence;
-        page.WriteStartElement("p");
-        page.WriteAttributeString("class", $"verdict {HtmlStyle.Class(verdict.Level)}");
-        page.WriteElementString("strong", word + ":");
-        page.WriteString(" " + Text(rest));
-        page.WriteEndElement();
+        page.Begin("p");
+        page.Attribute("class", $"verdict {HtmlStyle.Class(verdict.Level)}");
+        page.Element("strong", word + ":");
+        page.Text(" " + rest);
+        page.End();
     }
 
-    private static void WritePicture(XmlWriter page, ReportPicture picture)
+    private static void WritePicture(HtmlPage page, ReportPicture picture)
     {
-        page.WriteStartElement("figure");
+        page.Begin("figure");
         WriteSvg(page, picture, picture.Narrow is null ? null : "wide");
         if (picture.Narrow is { } narrow)
         {
             WriteSvg(page, narrow, "narrow");
         }
 
-        page.WriteElementString("figcaption", Text(picture.Caption));
-        page.WriteEndElement();
+        page.Element("figcaption", picture.Caption);
+        page.End();
     }
 
-    private static void WriteSvg(XmlWriter page, ReportPicture picture, string? screen)
+    private static void WriteSvg(HtmlPage page, ReportPicture picture, string? screen)
     {
-        page.WriteStartElement("div");
+        page.Begin("div");
         if (screen is not null)
         {
-            page.WriteAttributeString("class", screen);
+            page.Attribute("class", screen);
         }
 
-        page.WriteRaw(picture.ToSvg());
-        page.WriteEndElement();
+        page.Drawing(picture.ToSvg());
+        page.End();
     }
 
-    private static void WriteBullets(XmlWriter page, ReportBlock.Bullets bullets)
+    private static void WriteBullets(HtmlPage page, ReportBlock.Bullets bullets)
     {
-        page.WriteStartElement("ul");
+        page.Begin("ul");
         foreach (ReportItem item in bullets.Items)
         {
-            page.WriteStartElement("li");
+            page.Begin("li");
             if (item.Lead.Length > 0)
             {
-                page.WriteElementString("strong", Text(item.Lead));
-                page.WriteString(" ");
+                page.Element("strong", item.Lead);
+                page.Text(" ");
             }
 
-            page.WriteString(Text(item.Text));
-            page.WriteEndElement();
+            page.Text(item.Text);
+            page.End();
         }
 
-        page.WriteEndElement();
+        page.End();
     }
 
-    private static void WriteSteps(XmlWriter page, ReportBlock.Steps steps)
+    private static void WriteSteps(HtmlPage page, ReportBlock.Steps steps)
     {
-        page.WriteStartElement("ol");
-        page.WriteAttributeString("class", "steps");
+        page.Begin("ol");
+        page.Attribute("class", "steps");
         foreach (ReportStep step in steps.Items)
         {
-            page.WriteStartElement("li");
-            page.WriteElementString("strong", Text(step.Title));
+            page.Begin("li");
+            page.Element("strong", step.Title);
             foreach (string line in step.Do)
             {
-                page.WriteElementString("p", Text(line));
+                page.Element("p", line);
             }
 
             if (step.Expected is { } expected)
@@ -223,21 +223,18 @@ public static class HtmlReport
 
             if (step.IfNot is { } ifNot)
             {
-                page.WriteStartElement("p");
-                page.WriteAttributeString("class", "if-not");
-                page.WriteElementString("strong", "If not:");
-                page.WriteString(" " + Text(ifNot));
-                page.WriteEndElement();
+                page.Begin("p");
+                page.Attribute("class", "if-not");
+                page.Element("strong", "If not:");
+                page.Text(" " + ifNot);
+                page.End();
             }
 
-            page.WriteEndElement();
+            page.End();
         }
 
-        page.WriteEndElement();
+        page.End();
     }
-
-    /// <summary>Text as a page holds it, figures tied to their units.</summary>
-    internal static string Text(string text) => PlainText.Clean(TiedFigures.Of(text));
 
     private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -38,6 +38,7 @@ internal static class HtmlStyle
         thead .figure { white-space: normal; }
         thead th { background: var(--pale); } tbody th { font-weight: 600; min-width: 7em; } tbody th.go, tbody th.ask, tbody th.stop, tbody th.figure { min-width: 0; }
         .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
+        tbody th { overflow-wrap: anywhere; }
         .note td { border-top: 0; padding-top: 0; font-size: 0.88rem; }
         .steps > li { margin: 1.1rem 0; padding-left: 0.3rem; }
         .steps p { margin: 0.3rem 0; }
@@ -45,6 +46,16 @@ internal static class HtmlStyle
         figure { margin: 1rem 0; } figure svg { max-width: 100%; height: auto; }
         .narrow { display: none; }
         @media screen and (max-width: 40rem) { .wide { display: none; } .narrow { display: block; } }
+        @media screen and (max-width: 46rem) {
+          .table { overflow-x: visible; }
+          table, caption, tbody, tr, th, td { display: block; }
+          tr { border-top: 1px solid var(--line); padding: 0.35rem 0; }
+          tr.note { border-top: 0; padding-top: 0; }
+          th, td, .figure { border-top: 0; padding: 0.1rem 0; text-align: left; white-space: normal; overflow-wrap: anywhere; }
+          td[data-label] { display: flow-root; padding-left: 9.5rem; }
+          thead, td:empty, td[data-label]:empty { display: none; }
+          td[data-label]::before { content: attr(data-label); float: left; width: 9rem; margin-left: -9.5rem; font-size: 0.88rem; }
+        }
         figcaption { font-size: 0.9rem; }
         footer { margin-top: 2rem; border-top: 1px solid var(--line); font-size: 0.85rem; }
         @page { size: A4; margin: 16mm; }

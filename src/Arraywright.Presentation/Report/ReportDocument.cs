@@ -21,9 +21,18 @@ public sealed record ReportDocument
     /// <summary>Its date; null where none was stated. Never the clock's, so that a plan gives the same bytes on any day.</summary>
     public required DateOnly? Date { get; init; }
 
+    /// <summary>The names that the plan gives, in its order: a writer that cannot show one must still tell it from the others.</summary>
+    public required ImmutableArray<ReportName> Names { get; init; }
+
     /// <summary>What it says.</summary>
     public required ImmutableArray<ReportSection> Sections { get; init; }
 }
+
+/// <summary>A name that the plan gives.</summary>
+/// <param name="Kind">What it is the name of: "panel", "input", "unit".</param>
+/// <param name="Number">The how-manieth of its kind in the plan, from 1.</param>
+/// <param name="Text">The name.</param>
+public sealed record ReportName(string Kind, int Number, string Text);
 
 /// <summary>A section with its own entry in the contents.</summary>
 /// <param name="Id">Name to link to: lower-case letters and hyphens, its own in the document.</param>

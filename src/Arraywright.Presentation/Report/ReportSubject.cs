@@ -42,6 +42,21 @@ public sealed record ReportSubject
     /// <summary>The verdict in one sentence: the wiring's own, or what is against the parts where that is worse.</summary>
     public string Sentence => Verdict > Result.Verdict ? PartsScreen.Sentence(Parts) : VerdictSentence.Of(Result);
 
+    /// <summary>The worst that is said of one input's wiring, its labels and its parts: beside a stopped input another may keep every rule.</summary>
+    public Level VerdictOf(Assignment assignment) => Parts.Plan.Doubted(Parts.Inputs
+        .Where(input => input.Input == assignment.Input)
+        .SelectMany(input => input.Pieces)
+        .SelectMany(piece => piece.Findings)
+        .Select(finding => finding.Level)
+        .Append(assignment.Verdict)
+        .Max());
+
+    /// <summary>The connected inputs whose own verdict is the whole's, in plan order; empty where only the whole is judged so.</summary>
+    public IEnumerable<string> Against => Connected.Where(assignment => VerdictOf(assignment) == Verdict).Select(assignment => assignment.Input);
+
+    /// <summary>The inputs that something is connected to.</summary>
+    public IEnumerable<Assignment> Connected => Design.Assignments.Where(assignment => assignment.Wiring is not null);
+
     /// <summary>The design reported.</summary>
     public Design Design => Result.Designs[0];
 

@@ -14,9 +14,9 @@ public static class TiedFigures
     public static string Of(string text)
     {
         StringBuilder tied = new(text);
-        for (int space = text.IndexOf(' ', StringComparison.Ordinal); space > 0; space = text.IndexOf(' ', space + 1))
+        for (int space = text.IndexOf(' ', StringComparison.Ordinal); space >= 0; space = text.IndexOf(' ', space + 1))
         {
-            if (char.IsAsciiDigit(text[space - 1]) && Units.Contains(WordAfter(text, space)))
+            if (space > 0 && char.IsAsciiDigit(text[space - 1]) && Units.Contains(WordAfter(text, space)))
             {
                 tied[space] = Tie;
             }

@@ -29,6 +29,10 @@ public static class Figures
     /// <summary>A stated figure: its own digits, no more.</summary>
     public static string Stated(double value, string unit) => $"{Signed(value.ToString("0.###", CultureInfo.InvariantCulture))} {unit}";
 
+    /// <summary>A figure rounded to three digits that count.</summary>
+    public static double Three(double value) =>
+        value == 0 ? 0 : Math.Round(value, Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 15));
+
     /// <summary>An energy, given in kWh: small ones in Wh.</summary>
     public static string Energy(double kWh) => Math.Abs(kWh) < 1 ? $"{Number(1000 * kWh, 0)} Wh" : Of(kWh, "kWh");
 

@@ -155,6 +155,6 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
     /// <summary>What a piece is rated for, never rounded up.</summary>
     internal static string Rating(Piece piece) => piece.RatingA is { } ratingA ? Figures.Stated(Math.Floor((ratingA * 10) + 1e-9) / 10, "A") : "not known";
 
-    /// <summary>A length.</summary>
-    internal static string Metres(double m) => Figures.Stated(Math.Round(m, 2), "m");
+    /// <summary>A length: feet leave figures that nobody measures.</summary>
+    internal static string Metres(double m) => Figures.Stated(Figures.Three(m), "m");
 }

@@ -15,7 +15,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         WriteTitle(result.Plan.Name);
         WriteVerdict(result);
         WriteWorthAsking(result);
-        WriteWiring(best);
+        WriteWiring(result);
         foreach (Assignment assignment in Connected(best))
         {
             Heading("What the meter will show", assignment.Input, best);
@@ -67,11 +67,12 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         writer.WriteLine();
     }
 
-    private void WriteWiring(Design best)
+    private void WriteWiring(PlanResult result)
     {
+        Design best = result.Designs[0];
         foreach (Assignment assignment in best.Assignments)
         {
-            Heading(WiringHeading(assignment.Verdict), assignment.Input, best);
+            Heading(WiringHeading(assignment.Verdict, result.Verdict), assignment.Input, best);
             if (assignment.Wiring is not { } wiring)
             {
                 writer.WriteLine("  Nothing.");
@@ -92,11 +93,13 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
         }
     }
 
-    private static string WiringHeading(Level verdict) => verdict switch
+    /// <summary>An input that keeps every rule waits for those that do not: nothing is connected before all is clear.</summary>
+    private static string WiringHeading(Level own, Level whole) => (own, whole) switch
     {
-        Level.Go => "How to connect",
-        Level.Ask => "How to connect, once the question is answered",
-        _ => "The wiring judged, not to be connected",
+        (Level.Stop, _) => "The wiring judged, not to be connected",
+        (_, Level.Stop) => "How to connect, once the stop is cleared",
+        (_, Level.Ask) => "How to connect, once the question is answered",
+        _ => "How to connect",
     };
 
     private void WriteFindings(PlanResult result, Design best)

@@ -10,7 +10,7 @@ public static class WiringWords
     {
         Wiring.Single => "One panel by itself.",
         Wiring.Series => $"One string: {StringOf(wiring)}.",
-        _ => $"{wiring.Strings.Length} strings side by side, {Strings(wiring)}.",
+        _ => $"{wiring.Strings.Length} strings side by side{Strings(wiring)}.",
     };
 
     /// <summary>How the leads are plugged together: what a beginner must be told beside the picture.</summary>
@@ -26,18 +26,46 @@ public static class WiringWords
 
     private static string Strings(Wiring wiring)
     {
-        string[] each = [.. wiring.Strings.Select(StringOf)];
-        return Array.TrueForAll(each, text => text == each[0]) ? $"each of {each[0]}" : $"of {Listed(each)}";
+        (string Text, int Count)[] kinds = [.. wiring.Strings.Select(StringOf).GroupBy(text => text).Select(alike => (alike.Key, alike.Count()))];
+        return kinds.Length == 1 ? $", each of {kinds[0].Text}" : $": {Listed([.. kinds.Select(kind => $"{kind.Count} of {kind.Text}")])}";
     }
 
     private static string StringOf(Wiring wiring) => wiring switch
     {
         Wiring.Series series when series.Parts.All(part => part is Wiring.Single) => $"{series.Parts.Length} panels in a row",
-        Wiring.Series series => $"{series.Parts.Length} places in a row, some of them panels side by side",
+        Wiring.Series series => $"{series.Parts.Length} places in a row ({string.Join(", then ", Places(series))})",
         _ => "1 panel",
     };
 
-    private static string Listed(string[] items) => items.Length < 2
-        ? items[0]
-        : $"{string.Join(", ", items[..^1])} and {items[^1]}";
+    /// <summary>What stands at the places of a row, panels that follow each other told together.</summary>
+    private static IEnumerable<string> Places(Wiring.Series series)
+    {
+        int inRow = 0;
+        foreach (Wiring part in series.Parts)
+        {
+            if (part is Wiring.Single)
+            {
+                inRow++;
+                continue;
+            }
+
+            if (inRow > 0)
+            {
+                yield return InRow(inRow);
+                inRow = 0;
+            }
+
+            bool isFlat = part is Wiring.Parallel parallel && parallel.Parts.All(beside => beside is Wiring.Single);
+            yield return isFlat ? $"{part.Panels.Count()} panels side by side" : $"{Describe(part)[..^1]}, in one place";
+        }
+
+        if (inRow > 0)
+        {
+            yield return InRow(inRow);
+        }
+    }
+
+    private static string InRow(int panels) => panels == 1 ? "1 panel" : $"{panels} panels in a row";
+
+    private static string Listed(string[] items) => $"{string.Join(", ", items[..^1])} and {items[^1]}";
 }

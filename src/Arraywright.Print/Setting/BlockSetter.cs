@@ -15,18 +15,31 @@ internal sealed class BlockSetter(Letters letters)
 
     /// <summary>From the pixels a picture is laid out for to points: its text comes out as large as the report's.</summary>
     private const double PointsPerPixel = 0.74;
+
+    /// <summary>A picture may be this much smaller to fit what is left of a page: its text is then 6.5 pt high, as small as print may be.</summary>
+    private const double LeastPointsPerPixel = 0.55;
     private const double HighestPicturePt = 670;
 
     private readonly Words _words = new(letters);
     private readonly TableSetter _tables = new(letters);
 
     /// <summary>The whole report.</summary>
-    public IEnumerable<Strip> Strips(ReportDocument report) =>
-    [
-        .. Title(report),
-        .. Contents(report),
-        .. report.Sections.SelectMany(Section),
-    ];
+    public IEnumerable<Strip> Strips(ReportDocument report)
+    {
+        // Only when everything is set is it known whether a sign was missing; the remark on that stands on the first page.
+        Strip[] title = [.. Title(report)];
+        Strip[] sections = [.. report.Sections.SelectMany(Section)];
+        return [.. title, .. Missing(), .. Contents(report), .. sections];
+    }
+
+    /// <summary>What stands for names and signs that the font lacks; nothing where it has all.</summary>
+    private IEnumerable<Strip> Missing()
+    {
+        IReadOnlyCollection<string> standIns = letters.StandIns.All;
+        string names = standIns.Count == 0 ? "" : $" {string.Join(", ", standIns)} {(standIns.Count == 1 ? "stands for a name" : "stand for names")} in other letters: A is the first of its kind in the plan file, B the second.";
+        string signs = letters.IsEverySignKnown ? "" : " A \"?\" stands for one sign.";
+        return names.Length + signs.Length == 0 ? [] : Block(new ReportBlock.Paragraph($"This print has Latin, Greek and Cyrillic letters only.{names}{signs} The same report as a page (.html) shows everything as it is written."), 0);
+    }
 
     private IEnumerable<Strip> Title(ReportDocument report)
     {
@@ -84,16 +97,28 @@ internal sealed class BlockSetter(Letters letters)
                 Anchor = section.Id,
                 KeepsWithNext = true,
             },
-            .. section.Blocks.SelectMany(block => Block(block, 0)),
+            .. Introduction(section),
+            .. section.Blocks.Skip(1).SelectMany(block => Block(block, 0)),
             Strip.Act(sheet => sheet.End(), keepsWithNext: false),
         ];
     }
+
+    /// <summary>The first block; a paragraph that leads to a picture does not stay behind alone with its heading.</summary>
+    private IEnumerable<Strip> Introduction(ReportSection section) => section.Blocks switch
+    {
+        [] => [],
+        [ReportBlock.Paragraph paragraph, ReportBlock.Picture, ..] => Paragraph(paragraph, 0, keepsWithNext: true),
+        [var first, ..] => Block(first, 0),
+    };
+
+    private IEnumerable<Strip> Paragraph(ReportBlock.Paragraph paragraph, double indentPt, bool keepsWithNext) =>
+        [.. Text(PdfBlockLevelElementTag.Paragraph, indentPt, Layout.TextPt, Layout.Ink, keepsWithNext, (paragraph.Text, letters.Font(Layout.TextPt, isBold: false))), Strip.Gap(4)];
 
     private IEnumerable<Strip> Block(ReportBlock block, double indentPt) => block switch
     {
         ReportBlock.Verdict verdict => [Verdict(verdict), Strip.Gap(6)],
         ReportBlock.Heading heading => [Strip.Gap(8), .. Text(PdfBlockLevelElementTag.Heading3, indentPt, Layout.HeadingPt, Layout.Ink, keepsWithNext: true, (heading.Text, letters.Font(Layout.HeadingPt, isBold: true)))],
-        ReportBlock.Paragraph paragraph => [.. Text(PdfBlockLevelElementTag.Paragraph, indentPt, Layout.TextPt, Layout.Ink, keepsWithNext: false, (paragraph.Text, letters.Font(Layout.TextPt, isBold: false))), Strip.Gap(4)],
+        ReportBlock.Paragraph paragraph => Paragraph(paragraph, indentPt, keepsWithNext: false),
         ReportBlock.Bullets bullets => List(bullets.Items.Select(item => ("•", Text(PdfBlockLevelElementTag.ListBody, IndentPt, Layout.TextPt, Layout.Ink, keepsWithNext: false, (item.Lead, letters.Font(Layout.TextPt, isBold: true)), (item.Text, letters.Font(Layout.TextPt, isBold: false)))))),
         ReportBlock.Steps steps => List(steps.Items.Select((step, index) => ($"{index + 1}.", Step(step)))),
         ReportBlock.Table table => _tables.Strips(table, indentPt),
@@ -180,27 +205,34 @@ internal sealed class BlockSetter(Letters letters)
     private IEnumerable<Strip> Picture(ReportPicture picture)
     {
         double scale = Math.Min(PointsPerPixel, Math.Min(Layout.WidthPt / picture.WidthPx, HighestPicturePt / picture.HeightPx));
-        XSize size = new(scale * picture.WidthPx, scale * picture.HeightPx);
-        double leftPt = Layout.LeftPt + ((Layout.WidthPt - size.Width) / 2);
         return
         [
             Strip.Gap(4),
-            new Strip(size.Height, (sheet, topPt) =>
-            {
-                sheet.BeginFigure(letters.Known(picture.Description), new XRect(leftPt, Layout.PageHeightPt - topPt - size.Height, size.Width, size.Height));
-                XGraphicsState state = sheet.Graphics.Save();
-                sheet.Graphics.TranslateTransform(leftPt, topPt);
-                sheet.Graphics.ScaleTransform(scale);
-                picture.Draw(new PdfCanvas(sheet.Graphics, letters));
-                sheet.Graphics.Restore(state);
-                sheet.End();
-            })
+            Drawn(picture, scale) with
             {
                 KeepsWithNext = true,
+                LeastHeightPt = Math.Min(scale, LeastPointsPerPixel) * picture.HeightPx,
+                Lower = heightPt => Drawn(picture, heightPt / picture.HeightPx),
             },
             .. Text(PdfBlockLevelElementTag.Paragraph, 0, Layout.SmallPt, Layout.Faint, keepsWithNext: false, (picture.Caption, letters.Font(Layout.SmallPt, isBold: false))),
             Strip.Gap(8),
         ];
+    }
+
+    private Strip Drawn(ReportPicture picture, double scale)
+    {
+        XSize size = new(scale * picture.WidthPx, scale * picture.HeightPx);
+        double leftPt = Layout.LeftPt + ((Layout.WidthPt - size.Width) / 2);
+        return new Strip(size.Height, (sheet, topPt) =>
+        {
+            sheet.BeginFigure(letters.Known(picture.Description), new XRect(leftPt, Layout.PageHeightPt - topPt - size.Height, size.Width, size.Height));
+            XGraphicsState state = sheet.Graphics.Save();
+            sheet.Graphics.TranslateTransform(leftPt, topPt);
+            sheet.Graphics.ScaleTransform(scale);
+            picture.Draw(new PdfCanvas(sheet.Graphics, letters));
+            sheet.Graphics.Restore(state);
+            sheet.End();
+        });
     }
 
     /// <summary>A text as one block, line by line; the second line stays with the first, the last with the last but one.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Arraywright.Fonts;
+using Arraywright.Presentation.Report;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
@@ -18,7 +19,8 @@ internal sealed class Letters
     private readonly Dictionary<string, bool> _known = new(StringComparer.Ordinal);
     private readonly XGraphics _measure;
 
-    public Letters()
+    /// <param name="names">Names that the texts may hold.</param>
+    public Letters(IEnumerable<ReportName> names)
     {
         // The PDF library finds its fonts through one setting for the whole process.
         lock (Setup)
@@ -26,8 +28,12 @@ internal sealed class Letters
             GlobalFontSettings.FontResolver ??= new Resolver();
         }
 
+        StandIns = new StandIns(names, name => Signs(name).All(Has));
         _measure = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
     }
+
+    /// <summary>What stands for names that the font cannot show.</summary>
+    public StandIns StandIns { get; }
 
     /// <summary>False once a text had a sign that the font lacks.</summary>
     public bool IsEverySignKnown { get; private set; } = true;
@@ -61,15 +67,18 @@ internal sealed class Letters
         return widthPt;
     }
 
-    /// <summary>The text with a question mark for each sign that the font lacks.</summary>
-    public string Known(string text)
+    /// <summary>The text with a stand-in for each name, and a question mark for each other sign, that the font lacks.</summary>
+    public string Known(string text) => KnownSigns(StandIns.In(text));
+
+    /// <summary>The same of a text in a drawing.</summary>
+    public string KnownInDrawing(string text) => KnownSigns(StandIns.InDrawing(text));
+
+    private string KnownSigns(string text)
     {
         bool isKnown = true;
         StringBuilder known = new(text.Length);
-        TextElementEnumerator signs = StringInfo.GetTextElementEnumerator(text);
-        while (signs.MoveNext())
+        foreach (string sign in Signs(text))
         {
-            string sign = signs.GetTextElement();
             bool has = Has(sign);
             isKnown &= has;
             known.Append(has ? sign : "?");
@@ -79,12 +88,21 @@ internal sealed class Letters
         return known.ToString();
     }
 
+    private static IEnumerable<string> Signs(string text)
+    {
+        TextElementEnumerator signs = StringInfo.GetTextElementEnumerator(text);
+        while (signs.MoveNext())
+        {
+            yield return signs.GetTextElement();
+        }
+    }
+
     private bool Has(string sign)
     {
         if (!_known.TryGetValue(sign, out bool has))
         {
             XFont font = Font(10, isBold: false);
-            has = sign.EnumerateRunes().All(rune => rune.Value == ' ' || GlyphHelper.GlyphIndexFromCodePoint(rune.Value, font) != 0);
+            has = sign.EnumerateRunes().All(rune => rune.Value is ' ' or TiedFigures.Tie || GlyphHelper.GlyphIndexFromCodePoint(rune.Value, font) != 0);
             _known.Add(sign, has);
         }
 

@@ -6,6 +6,9 @@ internal readonly record struct Placed(Strip Strip, double TopPt);
 /// <summary>Puts strips on pages.</summary>
 internal static class Pager
 {
+    /// <summary>A sum of heights may miss by a last bit.</summary>
+    private const double RoundingPt = 1e-6;
+
     /// <summary>The pages, at least one.</summary>
     public static List<List<Placed>> Pages(IReadOnlyList<Strip> strips)
     {
@@ -13,25 +16,27 @@ internal static class Pager
         double topPt = Layout.TopPt;
         for (int first = 0, next; first < strips.Count; first = next)
         {
-            next = first + 1;
-            double togetherPt = strips[first].HeightPt;
-            for (bool keeps = strips[first].KeepsWithNext; keeps && next < strips.Count; next++)
+            next = EndOfGroup(strips, first);
+            List<Strip> group = [.. strips.Skip(first).Take(next - first)];
+            double togetherPt = group.Sum(strip => strip.HeightPt);
+            double roomPt = Layout.BottomPt - topPt;
+            if (togetherPt > roomPt && group.FindIndex(strip => strip.HeightPt - strip.LeastHeightPt >= togetherPt - roomPt) is >= 0 and int picture)
             {
-                togetherPt += strips[next].HeightPt;
-                keeps = strips[next].KeepsWithNext || strips[next].IsGap;
+                group[picture] = group[picture].Lowered(togetherPt - roomPt);
+                togetherPt = roomPt;
             }
 
             // What is too high for a page of its own is cut where it must be.
             bool isTooHigh = togetherPt > Layout.BottomPt - Layout.TopPt;
-            for (int index = first; index < next; index++)
+            for (int index = 0; index < group.Count; index++)
             {
-                Strip strip = strips[index];
-                double neededPt = index == first && !isTooHigh ? togetherPt : strip.HeightPt;
-                if (topPt + neededPt > Layout.BottomPt && topPt > Layout.TopPt)
+                Strip strip = group[index];
+                double neededPt = index == 0 && !isTooHigh ? togetherPt : strip.HeightPt;
+                if (topPt + neededPt > Layout.BottomPt + RoundingPt && topPt > Layout.TopPt)
                 {
                     topPt = Layout.TopPt;
                     pages.Add([]);
-                    if (strips.Skip(index).FirstOrDefault(each => each.HeightPt > 0)?.Head is { } head)
+                    if (strips.Skip(first + index).FirstOrDefault(each => each.HeightPt > 0)?.Head is { } head)
                     {
                         pages[^1].Add(new Placed(head, topPt));
                         topPt += head.HeightPt;
@@ -49,5 +54,17 @@ internal static class Pager
         }
 
         return pages;
+    }
+
+    /// <summary>The strip after those that must stay with the first.</summary>
+    private static int EndOfGroup(IReadOnlyList<Strip> strips, int first)
+    {
+        int next = first + 1;
+        for (bool keeps = strips[first].KeepsWithNext; keeps && next < strips.Count; next++)
+        {
+            keeps = strips[next].KeepsWithNext || strips[next].IsGap;
+        }
+
+        return next;
     }
 }

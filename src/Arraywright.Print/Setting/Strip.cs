@@ -14,8 +14,17 @@ internal sealed record Strip(double HeightPt, Action<Sheet, double> Draw)
     /// <summary>What is drawn again above it where it begins a page; null for nothing.</summary>
     public Strip? Head { get; init; }
 
+    /// <summary>How low it can be made by <see cref="Lower"/>; its own height where it cannot.</summary>
+    public double LeastHeightPt { get; init; } = HeightPt;
+
+    /// <summary>The same, of a lower height; null where it has but one.</summary>
+    public Func<double, Strip>? Lower { get; init; }
+
     /// <summary>Name to link to; null for none.</summary>
     public string? Anchor { get; init; }
+
+    /// <summary>The same, lower by so much.</summary>
+    public Strip Lowered(double byPt) => Lower!(HeightPt - byPt) with { KeepsWithNext = KeepsWithNext };
 
     /// <summary>Empty room.</summary>
     public static Strip Gap(double heightPt) => new(heightPt, static (_, _) => { }) { IsGap = true };

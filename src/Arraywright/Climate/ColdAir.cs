@@ -102,15 +102,15 @@ internal sealed record ColdAir(double AirC, string Working, Assumption? Assumpti
         double higherM = place is { IsElevationAssumed: false } ? Math.Max(0, place.ElevationM - weather.Place.ElevationM) : 0;
         double airC = Math.Floor(weather.ColdestAirC - DesignTemperatures.BelowWeatherFileK - (LapseKPerM * higherM));
         string daylight = weather.ColdestDaylightAirC is { } lightC ? $" (with any sun {Degrees.Text(lightC, 1)})" : "";
-        string height = higherM > 0 ? $" - {LapseKPerM * higherM:0.0} K as the place lies {higherM:0} m higher" : "";
-        return new(airC, $"coldest hour {Degrees.Text(weather.ColdestAirC, 1)}{daylight} - {DesignTemperatures.BelowWeatherFileK:0} K{height} = {Degrees.Text(airC)}, rounded down", "weather file");
+        string height = higherM > 0 ? $" − {LapseKPerM * higherM:0.0} K as the place lies {higherM:0} m higher" : "";
+        return new(airC, $"coldest hour {Degrees.Text(weather.ColdestAirC, 1)}{daylight} − {DesignTemperatures.BelowWeatherFileK:0} K{height} = {Degrees.Text(airC)}, rounded down", "weather file");
     }
 
     /// <summary>Rounded down to a whole degree, to the safe side.</summary>
     private static Candidate ByClimate(ClimateMonth month)
     {
         double airC = Math.Floor(month.MeanDailyMinC - DesignTemperatures.BelowColdestMonthK);
-        return new(airC, $"{month.Name} mean {Degrees.Text(month.MeanAirC, 1)} - half the daily range {month.DailyRangeK / 2:0.0} K - {DesignTemperatures.BelowColdestMonthK:0} K = {Degrees.Text(airC)}, rounded down", "built-in climate");
+        return new(airC, $"{month.Name} mean {Degrees.Text(month.MeanAirC, 1)} − half the daily range {month.DailyRangeK / 2:0.0} K − {DesignTemperatures.BelowColdestMonthK:0} K = {Degrees.Text(airC)}, rounded down", "built-in climate");
     }
 
     private readonly record struct Candidate(double AirC, string Working, string From);

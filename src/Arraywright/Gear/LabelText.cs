@@ -3,6 +3,9 @@ namespace Arraywright.Gear;
 /// <summary>Figures of a label as a person writes them.</summary>
 internal static class LabelText
 {
+    /// <summary>The real minus, read aloud as "minus": one sign in all text, which the plan file takes too. A hyphen joins words.</summary>
+    public const char Minus = '−';
+
     /// <summary>Up to four decimals, no trailing zeros; absurdly large or small figures in powers of ten.</summary>
     public static string Figure(double value) =>
         value != 0 && Math.Abs(value) is < 0.0001 or >= 1e6 ? value.ToString("0.##E+0") : value.ToString("0.####");
@@ -27,5 +30,5 @@ internal static class LabelText
     /// <summary>A ratio or the volts of a cell, to three decimals at most.</summary>
     public static string Ratio(double ratio) => ratio.ToString("0.00#");
 
-    private static string Signed(double value) => (value > 0 ? "+" : "") + Figure(value);
+    private static string Signed(double value) => (value > 0 ? "+" : "") + Figure(value).Replace('-', Minus);
 }

@@ -53,7 +53,7 @@ internal static class PartsAssumptions
 
         if (pieces.Any(piece => piece.Kind == PieceKind.PanelLead))
         {
-            yield return new Assumption("panel leads", "4 mm2", "They come with the panels; small portable ones may have 2.5 mm2 and connectors of 20 A.");
+            yield return new Assumption("panel leads", "4 mm²", "They come with the panels; small portable ones may have 2.5 mm² and connectors of 20 A.");
         }
 
         if (setting.Plan.Inputs.Any(planned => planned.Input.ConnectorA is null))

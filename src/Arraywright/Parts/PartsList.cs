@@ -37,7 +37,7 @@ public sealed record InputParts
 
 /// <summary>Something to buy, or owned already.</summary>
 /// <param name="What">As one would ask for it in a shop: "branch connector, 2 into 1".</param>
-/// <param name="Rating">Least rating or size: "30 A, 600 V DC", "4 mm2 (or 10 AWG)".</param>
+/// <param name="Rating">Least rating or size: "30 A, 600 V DC", "4 mm² (or 10 AWG)".</param>
 /// <param name="Needed">Pieces needed; 0 for what goes by the metre.</param>
 /// <param name="NeededM">Metres needed; null for what is counted.</param>
 /// <param name="Owned">Pieces of these at hand.</param>
@@ -56,7 +56,7 @@ public sealed record ShoppingLine(string What, string Rating, int Needed, double
 }
 
 /// <summary>Another way to build it.</summary>
-/// <param name="What">"run in 6 mm2", "one string: no fuses, no branch connectors".</param>
+/// <param name="What">"run in 6 mm²", "one string: no fuses, no branch connectors".</param>
 /// <param name="Wirings">The wirings it has, in canonical text, one an input; empty for the same.</param>
 /// <param name="ExtraPrice">What it costs more, in the plan's currency; null where prices are missing.</param>
 /// <param name="GainKWh">What it brings more in a year, kWh; negative for less; null where the place is not known.</param>

@@ -14,7 +14,7 @@ namespace Arraywright.Parts;
 /// </remarks>
 internal sealed class PieceWalk
 {
-    private const string LeadSource = "leads come with the panel, made for its current and for the largest series fuse on its label; 4 mm2 is common practice";
+    private const string LeadSource = "leads come with the panel, made for its current and for the largest series fuse on its label; 4 mm² is common practice";
 
     private readonly PartsSetting _setting;
     private readonly DcInput _input;

@@ -16,7 +16,7 @@ internal static class UsualRatings
     public const string Sockets = "barrel plug 5.5 mm: 5 to 8 A, 8 mm: 8 to 10 A; two-pole keyed bullet plug of the 30 A class: 15 to 20 A, of the 60 A class: 30 A; genderless 50 A block: 50 A";
 
     /// <summary>Connectors by the current they usually bear.</summary>
-    public const string Connectors = "on 2.5 mm2 or 14 AWG: 20 to 25 A; on 4 mm2 or 12 AWG: 30 A; on 10 mm2 or 8 AWG: 50 to 70 A; older moulded branch connectors: 15 to 20 A";
+    public const string Connectors = "on 2.5 mm² or 14 AWG: 20 to 25 A; on 4 mm² or 12 AWG: 30 A; on 10 mm² or 8 AWG: 50 to 70 A; older moulded branch connectors: 15 to 20 A";
 
     /// <summary>Volts for direct current by which connectors, fuses and switches are sold: generations of solar gear (IEC 62852 up to 1500 V), V.</summary>
     private static ReadOnlySpan<double> Volts => [600, 1000, 1500];

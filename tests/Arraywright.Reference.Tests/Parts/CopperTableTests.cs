@@ -86,11 +86,11 @@ public sealed class CopperTableTests
         Assert.Equal(factor, Correction.IecAmbient(120, 60, ambientC), 0.005);
 
     [Theory]
-    [InlineData("4 mm2", "10 AWG")]
-    [InlineData("6 mm2", "8 AWG")]
-    [InlineData("12 AWG", "4 mm2")]
-    [InlineData("10 AWG", "6 mm2")]
-    [InlineData("2 AWG", "35 mm2")]
+    [InlineData("4 mm²", "10 AWG")]
+    [InlineData("6 mm²", "8 AWG")]
+    [InlineData("12 AWG", "4 mm²")]
+    [InlineData("10 AWG", "6 mm²")]
+    [InlineData("2 AWG", "35 mm²")]
     public void The_other_name_is_the_smallest_that_is_no_thinner(string size, string other) => Assert.Equal(other, Size(size).Substitute!.Name);
 
     private static ConductorSize Size(string name) => ConductorSize.Gauges.Concat(ConductorSize.Metric).Single(size => size.Name == name);

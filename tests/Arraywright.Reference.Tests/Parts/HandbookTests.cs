@@ -99,14 +99,14 @@ public sealed class HandbookTests
     public void Six_mm2_as_one_of_three_pairs()
     {
         // EN 50618: 57 A for a touching pair; three pairs side by side × 0.79 (IEC 60364-5-52 Table B.52.17) = 45.03 A.
-        Assert.Equal(45.03, Carries("6 mm2", Surface with { Loaded = 6 }), 1e-9);
+        Assert.Equal(45.03, Carries("6 mm²", Surface with { Loaded = 6 }), 1e-9);
     }
 
     [Fact]
     public void Four_mm2_in_90_degrees()
     {
         // 44 A × √((120 − 90) / (120 − 60)) = 31.11 A.
-        Assert.Equal(31.11, Carries("4 mm2", Surface with { AmbientC = 90 }), 0.005);
+        Assert.Equal(31.11, Carries("4 mm²", Surface with { AmbientC = 90 }), 0.005);
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public sealed class HandbookTests
     {
         // 3 % of 37.8 V is 1.134 V: at 12.7 A over 2 × 8 m no more than 5.58 mΩ/m. At 50 °C 4 mm² has 5.09 × 1.1179 = 5.69, 6 mm² 3.79.
         ConductorChoice choice = ConductorSizing.Choose(new ConductorDuty(16.8, 12.7, 37.8, 8, 0), Surface, 0.03);
-        Assert.Equal("6 mm2", choice.Size.Name);
+        Assert.Equal("6 mm²", choice.Size.Name);
         Assert.Equal(2 * 8 * 12.7 * 0.00339 * 1.1179 / 37.8, choice.DropFraction, 1e-9);
     }
 

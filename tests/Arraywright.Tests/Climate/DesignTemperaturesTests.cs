@@ -16,8 +16,8 @@ public class DesignTemperaturesTests
 
         Assert.Equal(-16, design.ColdestAirC);
         Assert.Equal(-16, design.ColdestCellC);
-        Assert.Equal("-16 °C", Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Value);
-        Assert.StartsWith("January mean 9.7 °C - half the daily range 7.4 K - 18 K = -16 °C", design.ColdWorking);
+        Assert.Equal("−16 °C", Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Value);
+        Assert.StartsWith("January mean 9.7 °C − half the daily range 7.4 K − 18 K = −16 °C", design.ColdWorking);
         Assert.Null(design.ClimateSuggestsColderC);
     }
 
@@ -27,7 +27,7 @@ public class DesignTemperaturesTests
         var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.London(coldestC: -14.5)));
 
         Assert.Equal(-14.5, design.ColdestAirC);
-        Assert.Equal("coldest air -14.5 °C, the plan's own figure", design.ColdWorking);
+        Assert.Equal("coldest air −14.5 °C, the plan's own figure", design.ColdWorking);
         Assert.DoesNotContain(design.Assumptions, a => a.What == "coldest air temperature");
         Assert.Null(design.ClimateSuggestsColderC);
     }
@@ -39,8 +39,8 @@ public class DesignTemperaturesTests
         DesignTemperatures colder = design.WithAsked(-30);
 
         Assert.Equal(-30, colder.ColdestCellC);
-        Assert.Contains("-14.5 °C", colder.ColdWorking, StringComparison.Ordinal);
-        Assert.Contains("coldest air -14.5 °C", Assert.Single(colder.Assumptions, a => a.What == "coldest air temperature").Why, StringComparison.Ordinal);
+        Assert.Contains("−14.5 °C", colder.ColdWorking, StringComparison.Ordinal);
+        Assert.Contains("coldest air −14.5 °C", Assert.Single(colder.Assumptions, a => a.What == "coldest air temperature").Why, StringComparison.Ordinal);
         Assert.Same(design, design.WithAsked(-14.5));
         var doubted = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix(coldestC: -7.9)));
         Assert.Equal(-16, doubted.WithAsked(-10).ClimateSuggestsColderC);
@@ -73,7 +73,7 @@ public class DesignTemperaturesTests
         Assert.Equal(-15, design.ColdestAirC);
         Assert.Equal(-24, design.ClimateSuggestsColderC);
         Assert.Contains("2000 m", design.ClimateCondition);
-        Assert.Contains("-24 °C if the place lies 2000 m high", Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Why);
+        Assert.Contains("−24 °C if the place lies 2000 m high", Assert.Single(design.Assumptions, a => a.What == "coldest air temperature").Why);
     }
 
     [Fact]
@@ -82,8 +82,8 @@ public class DesignTemperaturesTests
 
     /// <summary>Phoenix by the climate is −16 °C (above). By hand: −12.3 − 7 = −19.3, so −20; −3.3 − 7 = −10.3, so −11, which the climate's −16 undercuts.</summary>
     [Theory]
-    [InlineData(-12.3, -10.1, -20, "Weather file: coldest hour -12.3 °C (with any sun -10.1 °C) - 7 K = -20 °C, rounded down; warmer by the built-in climate: January mean")]
-    [InlineData(-3.3, -1.1, -16, "Built-in climate: January mean 9.7 °C - half the daily range 7.4 K - 18 K = -16 °C, rounded down; warmer by the weather file: coldest hour -3.3 °C")]
+    [InlineData(-12.3, -10.1, -20, "Weather file: coldest hour −12.3 °C (with any sun −10.1 °C) − 7 K = −20 °C, rounded down; warmer by the built-in climate: January mean")]
+    [InlineData(-3.3, -1.1, -16, "Built-in climate: January mean 9.7 °C − half the daily range 7.4 K − 18 K = −16 °C, rounded down; warmer by the weather file: coldest hour −3.3 °C")]
     public void The_colder_of_weather_file_and_climate_is_taken_and_both_are_shown(double fileC, double daylightC, double designC, string says)
     {
         var design = DesignTemperatures.For(ClimatePlans.With(ClimatePlans.Phoenix()) with { WeatherYear = ClimatePlans.Cold(fileC, daylightC) });

@@ -158,7 +158,7 @@ public sealed class ColdVoltageTests
         // Own -15 °C: 44 V. Climate -20 °C: 40 × (1 + 0.0025 × 45) = 44.5 V, over 44.2 V.
         Finding finding = Row(2, "round").On(Input(44.2), Round).Coldest(-15, climateC).Says("cold_voltage_label");
         Assert.Equal(level, finding.Level);
-        Assert.Equal(level == Level.Ask, finding.Note?.Contains("climate here suggests -20 °C: it could be 44.5 V", StringComparison.Ordinal) ?? false);
+        Assert.Equal(level == Level.Ask, finding.Note?.Contains("climate here suggests −20 °C: it could be 44.5 V", StringComparison.Ordinal) ?? false);
     }
 
     [Fact]

@@ -187,7 +187,7 @@ public sealed class PiecesTests
             .Of(PieceKind.Run)[0].Findings.First(found => found.Rule == "conductor_ampacity");
         Assert.Equal(Level.Stop, finding.Level);
         Assert.Equal(33 * Math.Sqrt(25.0 / 60), finding.Limit!.Value, 1e-9);
-        Assert.Contains("4 mm2", finding.Note, StringComparison.Ordinal);
+        Assert.Contains("4 mm²", finding.Note, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -8,12 +8,15 @@ namespace Arraywright.Presentation.Report.Sections;
 /// <summary>How it is connected, step by step, with the reading expected at each.</summary>
 internal static class ConnectingSection
 {
-    public static ReportSection Of(ConnectionOrder order)
+    public static ReportSection Of(ReportSubject subject)
     {
+        ConnectionOrder order = subject.Order;
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
         if (order.Verdict == Level.Stop)
         {
-            blocks.Add(new ReportBlock.Paragraph("There is no order: this wiring must not be connected. The findings say why."));
+            blocks.Add(new ReportBlock.Paragraph(InputWords.Waiting(subject) is null
+                ? "There is no order: this wiring must not be connected. The findings say why."
+                : $"There is no order: {InputWords.Before(subject)} The findings say why."));
             return new ReportSection("connecting", "Connecting, step by step", blocks.ToImmutable());
         }
 

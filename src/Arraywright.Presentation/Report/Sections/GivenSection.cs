@@ -53,7 +53,9 @@ internal static class GivenSection
     }
 
     /// <summary>A figure that the label does not give says so.</summary>
-    private static string Stated(Sourced<double> figure, string unit) => Figures.Stated(figure.Origin == Origin.Given ? figure.Value : Math.Round(figure.Value, unit == "W" ? 0 : 2), unit) + figure.Origin switch
+    private static string Stated(Sourced<double> figure, string unit) => Figures.Stated(figure.Origin == Origin.Given ? figure.Value : Math.Round(figure.Value, unit == "W" ? 0 : 2), unit) + Told(figure.Origin);
+
+    private static string Told(Origin origin) => origin switch
     {
         Origin.Given => "",
         Origin.Derived => " (worked out)",
@@ -110,9 +112,12 @@ internal static class GivenSection
             : "not stated");
         yield return ReportRow.Of("Mount", $"tilt {plan.Mount.TiltDeg:0.##}°, facing {plan.Mount.AzimuthDeg:0.##}° clockwise from north, {Kind(plan.Mount.Kind)}");
         Cable cable = plan.Cable;
-        yield return ReportRow.Of("Run to the input", $"{Figures.Stated(cable.LengthM.Value, "m")} one way, {Stated(cable.AreaMm2, "mm²")}");
-        yield return ReportRow.Of("Each string's own run", $"{Figures.Stated(cable.StringLengthM.Value, "m")} one way, {Stated(cable.StringAreaMm2, "mm²")}");
+        yield return ReportRow.Of("Run to the input", $"{PartsScreen.Metres(cable.LengthM.Value)} one way, {Size(cable.AreaMm2)}");
+        yield return ReportRow.Of("Each string's own run", $"{PartsScreen.Metres(cable.StringLengthM.Value)} one way, {Size(cable.StringAreaMm2)}");
     }
+
+    /// <summary>By the name that is printed on the cable: 5.261 mm² are 10 AWG.</summary>
+    private static string Size(Sourced<double> areaMm2) => ConductorSize.Of(areaMm2.Value).Name + Told(areaMm2.Origin);
 
     private static string Degrees(double deg, string positive, string negative) => $"{Math.Abs(deg):0.####}° {(deg < 0 ? negative : positive)}";
 

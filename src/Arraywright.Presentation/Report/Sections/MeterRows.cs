@@ -18,7 +18,7 @@ internal static class MeterRows
         yield return ReportRow.Of("Open leads, at the coldest", $"{Figures.Number(assignment.VocColdV, 2)} V", "what the voltage limit is held against");
         if (assignment.VocWeather is { } weather)
         {
-            yield return ReportRow.Of("Open leads, highest in the weather file", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {MeterTable.At(weather.Conditions)}");
+            yield return ReportRow.Of(weather.IsOfFile ? "Open leads, highest in the weather file" : "Open leads, highest in a usual year", $"{Figures.Number(weather.VoltageV, 2)} V", $"{weather.Ends:MM-dd HH:mm}, {MeterTable.At(weather.Conditions)}");
         }
 
         yield return ReportRow.Of("Leads shorted", Figures.Of(assignment.IscStcA, "A"), $"never to be measured across the leads; {Figures.Of(assignment.IscDesignA, "A")} in the strongest sun");
@@ -27,9 +27,9 @@ internal static class MeterRows
         {
             yield return ReportRow.Of("Connected", "–", "do not connect it");
         }
-        else if (point.LimitedBy == LimitedBy.Off)
+        else if (point.LimitedBy is LimitedBy.Off or LimitedBy.AboveWindow)
         {
-            yield return ReportRow.Of("Connected", Figures.Of(0, "A"), "the input does not start");
+            yield return ReportRow.Of("Connected", Figures.Of(0, "A"), MeterTable.HeldBy(point.LimitedBy));
         }
         else
         {

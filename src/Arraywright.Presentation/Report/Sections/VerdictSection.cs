@@ -17,6 +17,11 @@ internal static class VerdictSection
             blocks.Add(new ReportBlock.Paragraph("The wiring by itself keeps its rules; what is between the panels and the unit does not yet."));
         }
 
+        if (InputWords.Waiting(subject) is { } waiting)
+        {
+            blocks.Add(new ReportBlock.Paragraph(waiting));
+        }
+
         blocks.Add(new ReportBlock.Table("In short", [new("", false, 2), new("", false, 5)], [.. Rows(subject)]));
         blocks.Add(new ReportBlock.Paragraph("This report helps to plan. It does not replace the manuals, the local code, or a licensed electrician where one is required."));
         return new ReportSection("verdict", "Verdict", blocks.ToImmutable());
@@ -27,7 +32,7 @@ internal static class VerdictSection
         Design design = subject.Design;
         foreach (Assignment assignment in design.Assignments)
         {
-            yield return ReportRow.Of($"On {assignment.Input}", DesignsTable.Text(assignment.Wiring));
+            yield return ReportRow.Of($"On {assignment.Input}", $"{DesignsTable.Text(assignment.Wiring)}{InputWords.Verdict(subject, assignment)}");
         }
 
         if (DesignsTable.LeftOver(design) is { Length: > 0 } leftOver)

@@ -17,7 +17,6 @@ internal static class WiringSection
     {
         Design design = subject.Design;
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
-        AddDrawings(blocks, subject);
         foreach (Assignment assignment in design.Assignments)
         {
             if (design.Assignments.Length > 1)
@@ -30,15 +29,17 @@ internal static class WiringSection
                 continue;
             }
 
-            string join = subject.Verdict == Level.Stop ? "Not to be connected." : WiringWords.HowToJoin(wiring);
-            blocks.Add(new ReportBlock.Paragraph($"{WiringWords.Describe(wiring)} {join}"));
-            blocks.Add(MeterRows.Of(assignment, subject.Verdict));
+            Level own = subject.VerdictOf(assignment);
+            blocks.Add(new ReportBlock.Paragraph($"{WiringWords.Describe(wiring)} {InputWords.Join(subject, own, wiring)}"));
+            blocks.Add(MeterRows.Of(assignment, own));
             if (subject.Curves.FirstOrDefault(curve => curve.Input.Name == assignment.Input) is { } curve)
             {
                 blocks.Add(new ReportBlock.Picture(ReportPicture.Of($"Amps and watts over volts at {assignment.Input}", CurvePlot.Of(curve))));
             }
         }
 
+        // What is high comes last, so that what is low fills the page before it.
+        AddDrawings(blocks, subject);
         return new ReportSection("wiring", subject.Verdict == Level.Stop ? "The wiring judged" : "The wiring", blocks.ToImmutable());
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Arraywright.Gear;
 
 namespace Arraywright.Limits.Rules;
 
@@ -27,7 +28,7 @@ internal static class Figures
     public static string Percent(double fraction) => (fraction * 100).ToString("0.#", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>A temperature.</summary>
-    public static string Celsius(double cellC) => cellC.ToString("0.#", CultureInfo.InvariantCulture) + " °C";
+    public static string Celsius(double cellC) => $"{cellC.ToString("0.#", CultureInfo.InvariantCulture).Replace('-', LabelText.Minus)} °C";
 
     /// <summary>A result, rounded as its unit is usually read.</summary>
     public static string Result(double value, string unit) => Rounded(value, Decimals(unit), unit);
