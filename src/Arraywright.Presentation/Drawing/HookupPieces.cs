@@ -96,7 +96,8 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
 
         string ways = piece.Ways > 0 ? $"{piece.Ways} into 1, " : "";
         string amps = PieceWords.Amps(piece);
-        return new Element(piece.Kind, name, [$"{ways}{amps}, {PieceWords.Volts(piece)}"], [amps]);
+        string volts = piece is { Kind: PieceKind.StringFuse, RatingA: null } ? "" : $", {PieceWords.Volts(piece)}";
+        return new Element(piece.Kind, name, [$"{ways}{amps}{volts}"], [amps]) { NeededA = piece.NeededA };
     }
 
     private static Element Cable(PieceKind kind, double lengthM, string size, string shortSize)
