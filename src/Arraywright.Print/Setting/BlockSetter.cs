@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
 using PdfSharp.Drawing;
@@ -16,6 +17,9 @@ internal sealed class BlockSetter(Letters letters)
     /// <summary>From the pixels a picture is laid out for to points: its text comes out as large as the report's.</summary>
     private const double PointsPerPixel = 0.74;
     private const double HighestPicturePt = 670;
+
+    /// <summary>Smaller no drawing is set, but cut into several: its smallest text, the numbers of joints, is 10 pixels and so 6 points.</summary>
+    private const double LeastPointsPerPixel = 0.6;
 
     private readonly Words _words = new(letters);
     private readonly TableSetter _tables = new(letters);
@@ -179,7 +183,20 @@ internal sealed class BlockSetter(Letters letters)
 
     private IEnumerable<Strip> Picture(ReportPicture picture)
     {
-        double scale = Math.Min(PointsPerPixel, Math.Min(Layout.WidthPt / picture.WidthPx, HighestPicturePt / picture.HeightPx));
+        if (picture.Cut is not { } cut || Scale(picture) >= LeastPointsPerPixel)
+        {
+            return Picture(picture, Scale(picture));
+        }
+
+        ImmutableArray<ReportPicture> parts = cut(HighestPicturePt / LeastPointsPerPixel);
+        double scale = parts.Min(Scale);
+        return parts.SelectMany(part => Picture(part, scale));
+    }
+
+    private static double Scale(ReportPicture picture) => Math.Min(PointsPerPixel, Math.Min(Layout.WidthPt / picture.WidthPx, HighestPicturePt / picture.HeightPx));
+
+    private IEnumerable<Strip> Picture(ReportPicture picture, double scale)
+    {
         XSize size = new(scale * picture.WidthPx, scale * picture.HeightPx);
         double leftPt = Layout.LeftPt + ((Layout.WidthPt - size.Width) / 2);
         return
