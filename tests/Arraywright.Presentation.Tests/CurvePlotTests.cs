@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Arraywright.Electrical;
 using Arraywright.Gear;
@@ -95,6 +96,30 @@ public sealed class CurvePlotTests
         Assert.Equal(3, chart.Elements("polygon").Count(mark => SvgReading.Points(mark).Length == 3));
         Assert.Contains("a hill of power", chart.Texts);
         Assert.Contains("lower hills", chart.Description, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(44.5)] // beside the label of 45 V, on its left
+    [InlineData(51)] // on that of 50 V, on its right
+    public void The_mark_of_the_coldest_stands_on_no_label(double coldV)
+    {
+        SvgReading chart = Read(SampleCurve.TwoHills with { Assignment = SampleCurve.TwoHills.Assignment with { VocColdV = coldV } });
+        // The lower one is that of the key.
+        (double X, double Y) mark = chart.Elements("polygon").Select(SvgReading.Points).Where(points => points.Length == 4).Select(Middle).MinBy(middle => middle.Y);
+        foreach (XElement label in chart.Elements("text").Where(text => text.Value is "45 V" or "50 V"))
+        {
+            // Written upwards: its place is where it is turned about, "translate(x,y) rotate(-90)".
+            (double x, double y) = Place(label);
+            Assert.True(Math.Abs(x - mark.X) > RadiusPx || Math.Abs(y - mark.Y) > 50, $"{label.Value} at {x}, {y}, the mark at {mark}");
+        }
+    }
+
+    private static (double X, double Y) Middle((double X, double Y)[] points) => (points.Average(point => point.X), points.Average(point => point.Y));
+
+    private static (double X, double Y) Place(XElement text)
+    {
+        string[] parts = text.Attribute("transform")!.Value.Split('(', ',', ')');
+        return (double.Parse(parts[1], CultureInfo.InvariantCulture), double.Parse(parts[2], CultureInfo.InvariantCulture));
     }
 
     [Fact]

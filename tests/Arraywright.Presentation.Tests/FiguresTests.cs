@@ -10,6 +10,10 @@ public sealed class FiguresTests
     [InlineData(359.6, "W", "360 W")]
     [InlineData(-11, "°C", "−11 °C")]
     [InlineData(-0.04, "V", "0.0 V")]
+    [InlineData(3.825, "A", "3.83 A")]
+    [InlineData(24.975, "A", "24.98 A")]
+    [InlineData(15.375, "A", "15.38 A")]
+    [InlineData(0.25, "V", "0.3 V")]
     public void A_figure_has_the_digits_of_a_meter_and_its_unit(double value, string unit, string expected) =>
         Assert.Equal(expected, Figures.Of(value, unit));
 

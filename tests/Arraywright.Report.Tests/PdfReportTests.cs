@@ -41,6 +41,16 @@ public sealed partial class PdfReportTests
 
     [Theory]
     [MemberData(nameof(Scene.Names), MemberType = typeof(Scene))]
+    public void No_text_is_smaller_than_six_points(string name)
+    {
+        Poppler.SkipUnlessInstalled();
+
+        // A word's frame is as high as its font: 1.21 of its size (ascent and descent of the font, 0.969 and 0.242).
+        Assert.All(Poppler.Words(PdfReport.Of(Scene.Report(name)).Bytes).SelectMany(page => page), word => Assert.True(word.BottomPt - word.TopPt > 1.2 * 6, $"{word}"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Scene.Names), MemberType = typeof(Scene))]
     public void It_is_tagged_titled_and_bookmarked(string name)
     {
         Poppler.SkipUnlessInstalled();
@@ -54,7 +64,8 @@ public sealed partial class PdfReportTests
         Assert.Single(tags, "H1");
         Assert.Equal(report.Sections.Length, tags.Count(tag => tag == "H2"));
         Assert.Equal(report.Sections.Sum(section => Tables(section).Count()), tags.Count(tag => tag == "Table"));
-        Assert.Equal(report.Sections.Sum(section => section.Blocks.OfType<ReportBlock.Picture>().Count()), tags.Count(tag => tag == "Figure"));
+        int furtherParts = Poppler.Pages(file.Bytes).Sum(page => FurtherPart().Count(page));
+        Assert.Equal(report.Sections.Sum(section => section.Blocks.OfType<ReportBlock.Picture>().Count()) + furtherParts, tags.Count(tag => tag == "Figure"));
         Assert.Equal(report.Sections.Length, tags.Count(tag => tag == "Link"));
 
         // Bookmarks are in the file as UTF-16: one for each section, beside the title.
@@ -139,6 +150,9 @@ public sealed partial class PdfReportTests
 
     [GeneratedRegex(@"/ID\[<[0-9A-F]{32}>", RegexOptions.None, matchTimeoutMilliseconds: 5000)]
     private static partial Regex Identifier();
+
+    [GeneratedRegex(@", part [2-9] of [2-9]\.", RegexOptions.None, matchTimeoutMilliseconds: 5000)]
+    private static partial Regex FurtherPart();
 
     [GeneratedRegex(@"[\u0590-\u06ff]|[\ud800-\udbff][\udc00-\udfff]", RegexOptions.None, matchTimeoutMilliseconds: 5000)]
     private static partial Regex Unknown();

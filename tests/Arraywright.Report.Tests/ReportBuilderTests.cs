@@ -126,4 +126,32 @@ public sealed class ReportBuilderTests
 
     private static IEnumerable<ReportBlock.Table> Tables(string name, string section) =>
         Scene.Report(name).Sections.Single(one => one.Id == section).Blocks.OfType<ReportBlock.Table>();
+
+    [Fact]
+    public void A_piece_has_one_rating_in_the_drawings_the_table_and_the_list()
+    {
+        ReportDocument report = Scene.Report("sixteen panels side by side");
+        ReportBlock[] blocks = [.. report.Sections.SelectMany(section => section.Blocks)];
+
+        // 1.25 × 4 × 6.72 A and 1.25 × 16 × 6.72 A, both over the usual 30 A.
+        string[] expected = ["at least 134.4 A", "at least 33.6 A"];
+        foreach (ReportBlock.Table table in blocks.OfType<ReportBlock.Table>())
+        {
+            string[] ratings = [.. table.Rows.Where(row => row.Cells.Any(cell => cell.StartsWith("branch connector", StringComparison.Ordinal)))
+                .SelectMany(row => row.Cells).Where(cell => cell.StartsWith("at least", StringComparison.Ordinal)).Select(cell => cell.Split(',')[0]).Order(StringComparer.Ordinal)];
+            Assert.True(ratings.Length == 0 || ratings.SequenceEqual(expected), string.Join("; ", ratings));
+        }
+
+        string[] drawings = [.. blocks.OfType<ReportBlock.Picture>().Select(block => block.Shown.ToSvg()).Where(svg => svg.Contains("branch connector", StringComparison.Ordinal))];
+        Assert.Equal(2, drawings.Length);
+        Assert.All(drawings, svg => Assert.All(expected, amps => Assert.Contains($"branch connector, 4 into 1, {amps}, 600 V DC", svg, StringComparison.Ordinal)));
+        Assert.All(drawings, svg => Assert.DoesNotContain(" 30 A", svg, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Drops_and_heat_of_a_piece_are_of_one()
+    {
+        ReportBlock.Table table = Scene.Report("four panels").Sections.SelectMany(section => section.Blocks).OfType<ReportBlock.Table>().Single(table => table.Caption.StartsWith("What each piece must bear", StringComparison.Ordinal));
+        Assert.Equal(["drops, each", "heat a year, each"], table.Columns.Select(column => column.Title).TakeLast(2));
+    }
 }

@@ -158,9 +158,13 @@ public sealed class CurvePlot
             _plot.Annotations.Add(PlotStyle.Line(key, style, new DataPoint(volts, 0), new DataPoint(volts, most)));
         }
 
-        bool isLabelHigh = IsCrowdedBelow(isLabelRight ? volts : volts - (LabelShare * _maxV));
+        double labelV = isLabelRight ? volts : volts - (LabelShare * _maxV);
+        bool isLabelHigh = IsCrowdedBelow(labelV);
+
+        // The mark of the coldest stands at the foot of the amps: beside it the label goes to that of the watts.
+        bool isMarkThere = Math.Abs(_result.Assignment.VocColdV - labelV - (LabelShare / 2 * _maxV)) < LabelShare * _maxV;
         TextAnnotation label = PlotStyle.Label(
-            Amps,
+            isMarkThere && !isLabelHigh ? Watts : Amps,
             new DataPoint(volts, isLabelHigh ? _maxA : 0),
             Figures.Stated(volts, "V"),
             isLabelHigh ? HorizontalAlignment.Right : HorizontalAlignment.Left,
@@ -186,7 +190,7 @@ public sealed class CurvePlot
         return fromV < openV && _result.CurrentA[(int)(toV / openV * (_result.CurrentA.Length - 1))] < lowA;
     }
 
-    /// <summary>Each hill is marked; its watts stand above it where there is room, below it where the power limit's name is.</summary>
+    /// <summary>Each hill is marked; its watts stand above it where there is room, below it where the power limit's name is, and beside an upright line that is near.</summary>
     private void DrawHills()
     {
         double lastV = double.NegativeInfinity;
@@ -197,10 +201,19 @@ public sealed class CurvePlot
             if (hill.VoltageV - lastV > 0.15 * _maxV)
             {
                 bool isBelow = hill.VoltageV < 0.45 * _maxV && Math.Abs(hill.PowerW - (_result.Input.MaxPower?.Figure ?? 0)) < 0.15 * _maxW;
-                _labels.Add(PlotStyle.Label(Watts, new DataPoint(hill.VoltageV, hill.PowerW), Figures.Of(hill.PowerW, "W"), HorizontalAlignment.Center, isBelow ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(0, isBelow ? 9 : -8)));
+                HorizontalAlignment across = Beside(hill.VoltageV);
+                double shiftPx = across switch { HorizontalAlignment.Left => 4, HorizontalAlignment.Right => -4, _ => 0 };
+                _labels.Add(PlotStyle.Label(Watts, new DataPoint(hill.VoltageV, hill.PowerW), Figures.Of(hill.PowerW, "W"), across, isBelow ? VerticalAlignment.Top : VerticalAlignment.Bottom, new ScreenVector(shiftPx, isBelow ? 9 : -8)));
                 lastV = hill.VoltageV;
             }
         }
+    }
+
+    /// <summary>On which side of an upright line near a hill the hill's figures stand: over its middle where none is near.</summary>
+    private HorizontalAlignment Beside(double hillV)
+    {
+        double[] near = [.. new[] { _result.Input.TrackingMinV, _result.Input.TrackingMaxV, _result.Input.MaxVoltageV }.OfType<double>().Where(volts => Math.Abs(volts - hillV) < 2 * LabelShare * _maxV)];
+        return near.Length == 0 ? HorizontalAlignment.Center : near.MinBy(volts => Math.Abs(volts - hillV)) <= hillV ? HorizontalAlignment.Left : HorizontalAlignment.Right;
     }
 
     /// <summary>The figures stand where the curve is not: right of the top it falls away below them, left of it rises above them.</summary>

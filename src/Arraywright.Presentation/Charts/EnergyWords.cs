@@ -14,7 +14,7 @@ internal static class EnergyWords
     public static string? Warning(Level verdict) => verdict switch
     {
         Level.Go => null,
-        Level.Ask => $"{VerdictSentence.Word(verdict)}: do not connect it until somebody who knows has answered; `arraywright check` tells what to ask.",
-        _ => $"{VerdictSentence.Word(verdict)}: do not connect it; `arraywright check` tells why.",
+        Level.Ask => $"{VerdictSentence.Word(verdict)}: do not connect it until somebody who knows has answered; \"arraywright check\" tells what to ask.",
+        _ => $"{VerdictSentence.Word(verdict)}: do not connect it; \"arraywright check\" tells why.",
     };
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
 using OxyPlot;
 
@@ -20,7 +21,11 @@ internal static class TextMeasure
         int square = 0;
         foreach (Rune rune in text.EnumerateRunes())
         {
-            if (rune.Value <= 255)
+            if (rune.Value == TiedFigures.Tie)
+            {
+                known.Append(' ');
+            }
+            else if (rune.Value <= 255)
             {
                 known.Append((char)rune.Value);
             }
@@ -38,12 +43,12 @@ internal static class TextMeasure
         return (isBold ? WidestBold : Widest) * (width + (square * fontSize));
     }
 
-    /// <summary>Breaks text into lines of at most a width: at spaces where it can, within a word where it must; what does not fit the last line ends in "…".</summary>
+    /// <summary>Breaks text into lines of at most a width: at spaces where it can, between a figure and its unit or within a word where it must; what does not fit the last line ends in "…".</summary>
     public static List<string> Wrap(string text, double widthPx, double fontSize, bool isBold, int mostLines)
     {
         List<string> lines = [];
         string[] words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
-        string rest = string.Join(' ', words);
+        string rest = TiedFigures.Of(string.Join(' ', words));
         while (rest.Length > 0)
         {
             int fits = Fitting(rest, widthPx, fontSize, isBold);
@@ -60,11 +65,12 @@ internal static class TextMeasure
             }
 
             int space = rest.LastIndexOf(' ', fits);
+            space = space > 0 ? space : rest.LastIndexOf(TiedFigures.Tie, fits);
             lines.Add(space > 0 ? rest[..space] : rest[..fits]);
             rest = rest[(space > 0 ? space : fits)..].TrimStart();
         }
 
-        return lines;
+        return [.. lines.Select(line => line.Replace(TiedFigures.Tie, ' '))];
     }
 
     /// <summary>How many characters of the beginning fit; whole signs only, and always at least one.</summary>

@@ -29,9 +29,9 @@ internal static class ArrangementDrawing
         }
 
         layout.TopPx += 14;
-        if (sheet.Hookups is [var first, ..])
+        if (!sheet.Hookups.IsEmpty)
         {
-            layout.Keys(first);
+            layout.Keys(sheet);
             Keys(layout, sheet);
         }
 
@@ -48,26 +48,30 @@ internal static class ArrangementDrawing
 
     private static void Keys(SheetLayout layout, DrawingSheet sheet)
     {
-        foreach (string connector in sheet.Hookups.SelectMany(hookup => hookup.Connectors).Select(element => element.InFull).Distinct(StringComparer.Ordinal))
+        foreach (Element connector in InOrder(sheet.Hookups.SelectMany(hookup => hookup.Connectors)))
         {
-            layout.Key((sketch, xPx, yPx) => sketch.Box(xPx + 8, yPx - 6, 8, 12, Pen.Outline, Tone.Shade), connector);
+            layout.Key((sketch, xPx, yPx) => sketch.Box(xPx + 8, yPx - 5, 8, 11, Pen.Outline, Tone.Shade), connector.InFull);
         }
 
-        foreach (Element own in sheet.Hookups.SelectMany(hookup => hookup.Own).DistinctBy(element => element.InFull))
+        foreach (Element own in InOrder(sheet.Hookups.SelectMany(hookup => hookup.Own)))
         {
             layout.Key((sketch, xPx, yPx) => Sample(sketch, own, xPx, yPx), own.InFull);
         }
     }
 
+    /// <summary>Each once, those of one kind from the weakest to the strongest.</summary>
+    private static IEnumerable<Element> InOrder(IEnumerable<Element> elements) =>
+        elements.DistinctBy(element => element.InFull).OrderBy(element => element.Kind).ThenBy(element => element.NeededA).ThenBy(element => element.InFull, StringComparer.Ordinal);
+
     private static void Sample(Sketch sketch, Element own, double xPx, double yPx)
     {
         if (own.Kind == PieceKind.StringFuse)
         {
-            PieceItem.Holder(sketch, xPx + 15, yPx);
+            PieceItem.Holder(sketch, xPx + 12, yPx, halfPx: 10);
         }
         else
         {
-            sketch.Level(Pen.Link, xPx, xPx + 24, yPx);
+            SheetLayout.BothLeads(sketch, xPx, yPx);
         }
     }
 

@@ -71,11 +71,12 @@ internal sealed class ArrayDiagram(double wordsWidthPx)
         return new ColumnBlock(blocks);
     }
 
+    /// <summary>Branches between the rails of their connectors; above the outermost what meters show.</summary>
     private RailsBlock Rails(HookupPart.Block block, Pen plus, Pen minus, OpenReading? open, PartReading? atWork, double widthPx)
     {
-        (Joint Joint, int Branch)[] above = [.. Joints(block.Plus).OrderBy(leg => leg.Branch)];
-        (Joint Joint, int Branch)[] below = [.. Joints(block.Minus).OrderBy(leg => leg.Branch)];
-        DiagramBlock[] branches = [.. block.Branches.Select((branch, i) => Column(branch, above[i].Joint, below[i].Joint, plus, minus, open?.Parts[i], atWork?.Parts[i], widthPx))];
+        Dictionary<int, Joint> above = block.Plus.AtBranches.ToDictionary();
+        Dictionary<int, Joint> below = block.Minus.AtBranches.ToDictionary();
+        DiagramBlock[] branches = [.. block.Branches.Select((branch, i) => Column(branch, above[i], below[i], plus, minus, open?.Parts[i], atWork?.Parts[i], widthPx))];
         List<string> words = [];
         if (atWork is not null)
         {
@@ -87,10 +88,21 @@ internal sealed class ArrayDiagram(double wordsWidthPx)
             words.Add(Open(open.VoltageV));
         }
 
-        string[] connectors = [.. Hookup.All(block.Plus).Select(connector => connector.InFull).CountBy(text => text, StringComparer.Ordinal).Select(pair => pair.Value > 1 ? $"{pair.Value} × {pair.Key}" : pair.Key)];
-        string title = $"{block.Branches.Length} branches joined at plus and at minus, at each: {string.Join("; ", connectors)}";
-        words.AddRange(connectors);
-        return new RailsBlock(branches, widthPx, title, words, plus, minus);
+        return Gathered(block.Plus, block.Minus, branches, words, plus, minus, widthPx);
+    }
+
+    /// <summary>What one connector of each pole gathers. Both poles are gathered alike, so that a connector that goes into another has a joint above and one below.</summary>
+    private static RailsBlock Gathered(Connector above, Connector below, DiagramBlock[] branches, List<string> words, Pen plus, Pen minus, double widthPx)
+    {
+        double innerPx = widthPx - (2 * RailsBlock.LanePx);
+        DiagramBlock[] legs =
+        [
+            .. above.Legs.Zip(below.Legs, (upper, lower) => (upper.Inner, lower.Inner) is ({ } inner, { } other)
+                ? new ColumnBlock([Plug(upper.Joint, plus, plus), Gathered(inner, other, branches, [], plus, minus, innerPx), Plug(lower.Joint, minus, minus)])
+                : branches[upper.Branch]),
+        ];
+        string connector = above.Element.InFull;
+        return new RailsBlock(legs, widthPx, $"{legs.Length} joined at plus and at minus, at each: {connector}", [.. words, connector], plus, minus);
     }
 
     private SymbolBlock Module(HookupPart.Panel panel, Pen plus, Pen minus, OpenReading? open, PartReading? atWork)
@@ -138,10 +150,6 @@ internal sealed class ArrayDiagram(double wordsWidthPx)
         string line = string.Join(", ", figures);
         return Sketch.Width([line], isFirstBold: false) <= wordsWidthPx ? [line] : figures;
     }
-
-    /// <summary>The joint at which each branch goes into a connector; connectors among themselves are told in the words.</summary>
-    private static IEnumerable<(Joint Joint, int Branch)> Joints(Connector connector) =>
-        connector.Legs.SelectMany(leg => leg.Inner is { } inner ? Joints(inner) : [(leg.Joint, leg.Branch)]);
 
     /// <summary>At work.</summary>
     public static string AtWork(double voltageV, double currentA) => $"{Figures.Of(voltageV, "V")}, {Figures.Of(currentA, "A")}";

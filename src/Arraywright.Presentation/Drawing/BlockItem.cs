@@ -29,8 +29,8 @@ internal sealed class BlockItem : ArrangementItem
     {
         _block = block;
         (_plusPx, _minusPx) = (SidePx(block.Plus), SidePx(block.Minus));
-        Dictionary<int, Joint> plus = Joints(block.Plus).ToDictionary();
-        Dictionary<int, Joint> minus = Joints(block.Minus).ToDictionary();
+        Dictionary<int, Joint> plus = block.Plus.AtBranches.ToDictionary();
+        Dictionary<int, Joint> minus = block.Minus.AtBranches.ToDictionary();
         bool isLow = block.Branches.Length > MostUpright;
         _branches = [.. block.Branches.Select((branch, i) => new BranchRows(branch, plus[i], minus[i], widthPx - _plusPx - _minusPx, isLow && branch.Part is HookupPart.Panel))];
         _branchesPx = _branches.Max(branch => branch.WidthPx);
@@ -99,14 +99,11 @@ internal sealed class BlockItem : ArrangementItem
         double leavesPx = outAtPx ?? legsPx[0];
         double topPx = Math.Min(leavesPx, legsPx.Min()) - 6;
         double bottomPx = legsPx.Max() + 6;
-        sketch.Group(connector.Element.InFull, body => body.Box(bodyPx - HalfPx, topPx, 2 * HalfPx, bottomPx - topPx, Pen.Outline, Tone.Shade));
+        sketch.Group(connector.Element.InFull, body => body.Box(bodyPx - HalfPx, topPx, 2 * HalfPx, bottomPx - topPx, Pen.Outline, Tone.Body));
         sketch.Level(pen, bodyPx + (outwards * HalfPx), outerPx, leavesPx);
         return leavesPx;
     }
 
     /// <summary>Width of a connector with those that go into it.</summary>
     private static double SidePx(Connector connector) => ConnectorPx + connector.Legs.Select(leg => leg.Inner is { } inner ? SidePx(inner) + Plugs.GapPx + 4 : 0).Max();
-
-    private static IEnumerable<KeyValuePair<int, Joint>> Joints(Connector connector) =>
-        connector.Legs.SelectMany(leg => leg.Inner is { } inner ? Joints(inner) : [new(leg.Branch, leg.Joint)]);
 }

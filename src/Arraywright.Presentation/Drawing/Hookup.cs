@@ -17,6 +17,9 @@ public sealed record Joint(int Number, string From, string Into);
 /// <param name="Short">The chief of them, for where there is little room.</param>
 public sealed record Element(PieceKind? Kind, string Name, ImmutableArray<string> Figures, ImmutableArray<string> Short)
 {
+    /// <summary>The amps it must bear, by which a key is in order; 0 for a cable.</summary>
+    public double NeededA { get; init; }
+
     /// <summary>Name and figures in one line.</summary>
     public string InFull => Figures.IsEmpty ? Name : $"{Name}, {string.Join(", ", Figures)}";
 }
@@ -65,7 +68,12 @@ public sealed record Branch(HookupPart Part, ImmutableArray<Step> Plus, Immutabl
 /// <summary>A branch connector, which may gather others.</summary>
 /// <param name="Element">Its name and rating.</param>
 /// <param name="Legs">What goes into it, in the order of the branches.</param>
-public sealed record Connector(Element Element, ImmutableArray<Leg> Legs);
+public sealed record Connector(Element Element, ImmutableArray<Leg> Legs)
+{
+    /// <summary>The joint at which each branch goes in, into this one or one that goes into it.</summary>
+    internal IEnumerable<KeyValuePair<int, Joint>> AtBranches =>
+        Legs.SelectMany(leg => leg.Inner is { } inner ? inner.AtBranches : [new(leg.Branch, leg.Joint)]);
+}
 
 /// <summary>What goes into a branch connector.</summary>
 /// <param name="Joint">Where it goes in.</param>
@@ -100,6 +108,11 @@ public sealed record Hookup
     /// <summary>What branches have of their own: fuses and cables.</summary>
     public IEnumerable<Element> Own =>
         Blocks(Array.Part).SelectMany(block => block.Branches).Prepend(Array).SelectMany(branch => branch.Plus.Concat(branch.Minus)).Select(step => step.Element);
+
+    /// <summary>Whether any parts are in series.</summary>
+    internal bool HasRow => IsOrHasRow(Array.Part);
+
+    private static bool IsOrHasRow(HookupPart part) => part is HookupPart.Row || (part is HookupPart.Block block && block.Branches.Any(branch => IsOrHasRow(branch.Part)));
 
     /// <summary>Every place where parts are joined in parallel.</summary>
     internal static IEnumerable<HookupPart.Block> Blocks(HookupPart part) => part switch

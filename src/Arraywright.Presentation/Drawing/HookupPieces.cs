@@ -95,8 +95,9 @@ internal sealed class HookupPieces(DcInput input, Cable cable, InputParts? parts
         }
 
         string ways = piece.Ways > 0 ? $"{piece.Ways} into 1, " : "";
-        string amps = piece.RatingA is { } ratingA ? Figures.Stated(ratingA, "A") : $"at least {Figures.Stated(Math.Round(piece.NeededA, 1), "A")}";
-        return new Element(piece.Kind, name, [$"{ways}{amps}, {Figures.Stated(piece.RatingV, "V")} DC"], [amps]);
+        string amps = PieceWords.Amps(piece);
+        string volts = piece is { Kind: PieceKind.StringFuse, RatingA: null } ? "" : $", {PieceWords.Volts(piece)}";
+        return new Element(piece.Kind, name, [$"{ways}{amps}{volts}"], [amps]) { NeededA = piece.NeededA };
     }
 
     private static Element Cable(PieceKind kind, double lengthM, string size, string shortSize)

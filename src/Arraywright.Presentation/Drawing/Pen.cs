@@ -17,6 +17,9 @@ public enum Tone
 
     /// <summary>A light area: light grey.</summary>
     Shade,
+
+    /// <summary>The body of a branch connector, light grey too: like a wire it may go on from one sheet to the next.</summary>
+    Body,
 }
 
 /// <summary>How a line is broken. Plus is told from minus by this and by its signs, never by colour alone.</summary>

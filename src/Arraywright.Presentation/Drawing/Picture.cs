@@ -27,6 +27,10 @@ public sealed record Picture
     /// <summary>As one SVG element on its own white card: text stays text, and nothing outside is referred to.</summary>
     public string ToSvg() => PictureSvg.Write(this);
 
+    /// <summary>The same in parts for pages that are less high, cut where only leads and branch connectors go on; itself where it is low enough.</summary>
+    /// <param name="highestPx">Height of a page.</param>
+    public ImmutableArray<Picture> Cut(double highestPx) => PictureCut.Into(this, highestPx);
+
     /// <summary>Draws it on a canvas of the charting library, as a <see cref="Charts.Chart"/> does.</summary>
     public void Draw(IRenderContext canvas) => PictureCanvas.Draw(this, canvas);
 }

@@ -69,7 +69,7 @@ internal static class PictureCanvas
         Tone.Ink or Tone.Minus => ChartColors.Ink,
         Tone.Paper => ChartColors.Card,
         Tone.Plus => ChartColors.Vermillion,
-        Tone.Shade => ChartColors.Forbidden,
+        Tone.Shade or Tone.Body => ChartColors.Forbidden,
         _ => OxyColors.Undefined,
     };
 }

@@ -51,9 +51,9 @@ internal sealed class PieceItem : ArrangementItem
     });
 
     /// <summary>A fuse holder.</summary>
-    public static void Holder(Sketch sketch, double middlePx, double yPx)
+    public static void Holder(Sketch sketch, double middlePx, double yPx, double halfPx = HolderPx)
     {
-        sketch.Box(middlePx - HolderPx, yPx - 6, 2 * HolderPx, 12, Pen.Outline, Tone.Paper);
-        sketch.Level(Pen.Outline, middlePx - HolderPx, middlePx + HolderPx, yPx);
+        sketch.Box(middlePx - halfPx, yPx - (0.4 * halfPx), 2 * halfPx, 0.8 * halfPx, Pen.Outline, Tone.Paper);
+        sketch.Level(Pen.Outline, middlePx - halfPx, middlePx + halfPx, yPx);
     }
 }

@@ -4,7 +4,9 @@ namespace Arraywright.Presentation.Drawing;
 /// <remarks>The line on the left belongs to plus, that on the right to minus, and no rail reaches past the other's: nothing crosses.</remarks>
 internal sealed class RailsBlock : DiagramBlock
 {
-    private const double LanePx = 12;
+    /// <summary>Room on either side for the line that joins the rails of several rows.</summary>
+    public const double LanePx = 12;
+
     private const double RowGapPx = 14;
 
     private readonly List<List<DiagramBlock>> _rows;

@@ -57,11 +57,23 @@ internal sealed class SheetLayout(Sketch sketch, double widthPx)
     }
 
     /// <summary>What the lines and numbers mean.</summary>
-    public void Keys(Hookup first)
+    public void Keys(DrawingSheet sheet)
     {
         Key((inner, xPx, yPx) => inner.Level(Pen.Plus, xPx, xPx + SamplePx - 10, yPx), "whole line: lead of plus");
         Key((inner, xPx, yPx) => inner.Level(Pen.Minus, xPx, xPx + SamplePx - 10, yPx), "broken line: lead of minus");
-        Key((inner, xPx, yPx) => Symbols.Number(inner, xPx + 12, yPx, first.Joints[0]), "a plug, its number the order of connecting");
+        if (sheet.Hookups.Any(hookup => hookup.HasRow))
+        {
+            Key((inner, xPx, yPx) => inner.Level(Pen.Link, xPx, xPx + SamplePx - 10, yPx), "between panels: minus to plus");
+        }
+
+        Key((inner, xPx, yPx) => Symbols.Number(inner, xPx + 12, yPx, sheet.Hookups[0].Joints[0]), "a plug, its number the order of connecting");
+    }
+
+    /// <summary>A sample of what lies in both leads.</summary>
+    public static void BothLeads(Sketch sketch, double xPx, double yPx)
+    {
+        sketch.Level(Pen.Plus, xPx, xPx + SamplePx - 10, yPx - 3);
+        sketch.Level(Pen.Minus, xPx, xPx + SamplePx - 10, yPx + 3);
     }
 
     /// <summary>Lines of text over the sheet's width.</summary>

@@ -24,7 +24,10 @@ internal sealed class SnakeBlock : DiagramBlock
     public override double RightPx => _columns.Sum(column => column.LeftPx + column.RightPx) + ((_columns.Count - 1) * LanePx) - LeftPx;
 
     /// <inheritdoc/>
-    public override double HeightPx => AbovePx + _columns.Max(column => column.HeightPx) + (2 * BelowPx);
+    public override double HeightPx => AbovePx + _columns.Select((column, index) => DropPx(index) + column.HeightPx).Max() + (2 * BelowPx);
+
+    /// <summary>The first column has no joint at its head: it hangs lower, so that equal parts stand side by side.</summary>
+    private static double DropPx(int index) => index == 0 ? Symbols.PlugPx : 0;
 
     /// <inheritdoc/>
     public override void Draw(Sketch sketch, double xPx, double topPx)
@@ -35,8 +38,9 @@ internal sealed class SnakeBlock : DiagramBlock
         {
             DiagramBlock column = _columns[i];
             bool isLast = i == _columns.Count - 1;
-            double endPx = topPx + AbovePx + column.HeightPx;
-            column.Draw(sketch, atPx, topPx + AbovePx);
+            double headPx = topPx + AbovePx + DropPx(i);
+            double endPx = headPx + column.HeightPx;
+            column.Draw(sketch, atPx, headPx);
             if (isLast)
             {
                 sketch.Line(_minus, new Spot(atPx, endPx), new Spot(atPx, topPx + HeightPx), new Spot(xPx, topPx + HeightPx));
@@ -50,7 +54,7 @@ internal sealed class SnakeBlock : DiagramBlock
             }
         }
 
-        sketch.Upright(_plus, xPx, topPx, topPx + AbovePx);
+        sketch.Upright(_plus, xPx, topPx, topPx + AbovePx + DropPx(0));
     }
 
     /// <summary>The blocks of a series in as many even columns as a width allows, none shorter than a few; one column where there is no room for more.</summary>

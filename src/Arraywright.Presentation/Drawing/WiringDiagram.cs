@@ -31,7 +31,7 @@ internal static class WiringDiagram
         layout.TopPx += 14;
         if (sheet.Hookups is [var first, ..])
         {
-            layout.Keys(first);
+            layout.Keys(sheet);
             Keys(layout, sheet, first);
         }
 
@@ -55,7 +55,7 @@ internal static class WiringDiagram
 
         foreach (string cable in sheet.Hookups.SelectMany(hookup => hookup.Own).Where(element => element.Kind == PieceKind.StringConductor).Select(element => element.InFull).Distinct(StringComparer.Ordinal))
         {
-            layout.Key((sketch, xPx, yPx) => sketch.Level(Pen.Link, xPx, xPx + 24, yPx), cable);
+            layout.Key(SheetLayout.BothLeads, cable);
         }
 
         if (sheet.Hookups.Zip(sheet.Readings).Any(pair => pair.Second?.AtWork is not null && !DrawingWords.IsStopped(pair.First)))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Arraywright.Presentation.Charts;
 using Arraywright.Presentation.Drawing;
 using OxyPlot;
@@ -17,6 +18,9 @@ public sealed record ReportPicture(string Caption, string Title, string Descript
     /// <summary>The same, laid out for the width of a telephone; null where this one serves there too.</summary>
     public ReportPicture? Narrow { get; init; }
 
+    /// <summary>The same in parts for pages of a height in pixels, each with its own caption; null where it cannot be cut.</summary>
+    public Func<double, ImmutableArray<ReportPicture>>? Cut { get; init; }
+
     /// <summary>A chart.</summary>
     public static ReportPicture Of(string caption, Chart chart) => new(caption, chart.Title, chart.Description, chart.WidthPx, chart.HeightPx, chart.ToSvg, chart.Draw);
 
@@ -24,5 +28,15 @@ public sealed record ReportPicture(string Caption, string Title, string Descript
     public static ReportPicture Of(string caption, Picture wide, Picture narrow) => Of(caption, wide) with { Narrow = Of(caption, narrow with { Id = narrow.Id + "-narrow" }) };
 
     /// <summary>A drawing that serves on every width.</summary>
-    public static ReportPicture Of(string caption, Picture drawing) => new(caption, drawing.Title, drawing.Description, drawing.WidthPx, drawing.HeightPx, drawing.ToSvg, drawing.Draw);
+    public static ReportPicture Of(string caption, Picture drawing) => new(caption, drawing.Title, drawing.Description, drawing.WidthPx, drawing.HeightPx, drawing.ToSvg, drawing.Draw)
+    {
+        Cut = highestPx =>
+        {
+            ImmutableArray<Picture> parts = drawing.Cut(highestPx);
+            return [.. parts.Select((part, index) => Of(parts.Length == 1 ? caption : PartOf(caption, index, parts.Length), part))];
+        },
+    };
+
+    private static string PartOf(string caption, int index, int count) =>
+        $"{caption}, part {index + 1} of {count}.{(index < count - 1 ? " Each lead goes on at the same place in the next part." : "")}";
 }

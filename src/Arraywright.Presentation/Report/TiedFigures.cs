@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Arraywright.Presentation.Report;
 
-/// <summary>Keeps a figure and its unit on one line.</summary>
+/// <summary>Keeps a figure and its unit on one line, and "DC" with its volts.</summary>
 public static class TiedFigures
 {
     /// <summary>A space that no line is broken at.</summary>
@@ -16,7 +16,8 @@ public static class TiedFigures
         StringBuilder tied = new(text);
         for (int space = text.IndexOf(' ', StringComparison.Ordinal); space >= 0; space = text.IndexOf(' ', space + 1))
         {
-            if (space > 0 && char.IsAsciiDigit(text[space - 1]) && Units.Contains(WordAfter(text, space)))
+            string next = WordAfter(text, space);
+            if (space > 0 && ((char.IsAsciiDigit(text[space - 1]) && Units.Contains(next)) || (text[space - 1] == 'V' && next == "DC")))
             {
                 tied[space] = Tie;
             }

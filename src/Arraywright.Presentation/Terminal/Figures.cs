@@ -50,7 +50,8 @@ public static class Figures
     /// <summary>A number with a fixed count of decimals and a real minus sign; never a negative nought.</summary>
     public static string Number(double value, int decimals)
     {
-        string text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        // Halves as people see them: 3.825 is 3.83, though in binary it is a little less. A custom format rounds so, "F2" does not.
+        string text = value.ToString(decimals == 0 ? "0" : "0." + new string('0', decimals), CultureInfo.InvariantCulture);
         return text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text.TrimStart('-') : Signed(text);
     }
 

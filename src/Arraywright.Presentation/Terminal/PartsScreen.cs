@@ -90,7 +90,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
     {
         EnergyParts.Heading(writer, isNamed ? $"What each piece must bear on {input.Input}" : "What each piece must bear", style);
         TextTable table = new(true, false, true, true, true, true);
-        table.Add(["", "", "must carry", "rated for", "drops", "heat a year"]);
+        table.Add(["", "", "must carry", "rating", "drops, each", "heat a year, each"]);
         foreach (IGrouping<string, Piece> alike in input.Pieces.GroupBy(Likeness))
         {
             Piece piece = alike.First();
@@ -101,7 +101,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
                     Figures.Of(piece.NeededA, "A"),
                     Rating(piece),
                     piece.Ohm > 0 ? $"{Figures.Number(alike.Average(one => one.DropV), 3)} V" : "–",
-                    piece is { Ohm: > 0, HeatKWh: not null } ? $"{Figures.Number(alike.Sum(one => one.HeatKWh!.Value), 2)} kWh" : "–",
+                    HeatOfEach(alike),
                 ],
                 style.Strong);
             table.AddNote($"{piece.Working} [{piece.Source}]", 1);
@@ -152,8 +152,12 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
         _ => PieceWords.Name(piece.Kind),
     };
 
-    /// <summary>What a piece is rated for, never rounded up.</summary>
-    internal static string Rating(Piece piece) => piece.RatingA is { } ratingA ? Figures.Stated(Math.Floor((ratingA * 10) + 1e-9) / 10, "A") : "not known";
+    /// <summary>What a conductor carries, never rounded up; of what is bought by its rating, the rating to look for.</summary>
+    internal static string Rating(Piece piece) => piece is { Size: not null, RatingA: { } carriesA } ? Figures.Stated(Math.Floor((carriesA * 10) + 1e-9) / 10, "A") : PieceWords.Amps(piece);
+
+    /// <summary>What one of a row of pieces turns into heat in a year, as its drop is that of one.</summary>
+    internal static string HeatOfEach(IGrouping<string, Piece> alike) =>
+        alike.First() is { Ohm: > 0, HeatKWh: not null } ? Figures.Energy(alike.Average(one => one.HeatKWh!.Value)) : "–";
 
     /// <summary>A length: feet leave figures that nobody measures.</summary>
     internal static string Metres(double m) => Figures.Stated(Figures.Three(m), "m");

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Arraywright.Presentation.Report;
 using Arraywright.Presentation.Terminal;
 using PdfSharp.Drawing;
@@ -15,10 +16,10 @@ internal sealed class BlockSetter(Letters letters)
 
     /// <summary>From the pixels a picture is laid out for to points: its text comes out as large as the report's.</summary>
     private const double PointsPerPixel = 0.74;
-
-    /// <summary>A picture may be this much smaller to fit what is left of a page: its text is then 6.5 pt high, as small as print may be.</summary>
-    private const double LeastPointsPerPixel = 0.55;
     private const double HighestPicturePt = 670;
+
+    /// <summary>Smaller no picture is set to fit what is left of a page, and no drawing at all, but cut into several: the smallest text, the numbers of joints, is 10 pixels and so 6 points.</summary>
+    private const double LeastPointsPerPixel = 0.6;
 
     private readonly Words _words = new(letters);
     private readonly TableSetter _tables = new(letters);
@@ -204,7 +205,20 @@ internal sealed class BlockSetter(Letters letters)
 
     private IEnumerable<Strip> Picture(ReportPicture picture)
     {
-        double scale = Math.Min(PointsPerPixel, Math.Min(Layout.WidthPt / picture.WidthPx, HighestPicturePt / picture.HeightPx));
+        if (picture.Cut is not { } cut || Scale(picture) >= LeastPointsPerPixel)
+        {
+            return Picture(picture, Scale(picture));
+        }
+
+        ImmutableArray<ReportPicture> parts = cut(HighestPicturePt / LeastPointsPerPixel);
+        double scale = parts.Min(Scale);
+        return parts.SelectMany(part => Picture(part, scale));
+    }
+
+    private static double Scale(ReportPicture picture) => Math.Min(PointsPerPixel, Math.Min(Layout.WidthPt / picture.WidthPx, HighestPicturePt / picture.HeightPx));
+
+    private IEnumerable<Strip> Picture(ReportPicture picture, double scale)
+    {
         return
         [
             Strip.Gap(4),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Arraywright.Electrical;
 using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Parts.Rules;
@@ -54,7 +53,7 @@ public static class PartsStudy
     private static InputParts OfInput(PartsSetting setting, DcInput input, Assignment assignment)
     {
         ImmutableArray<Piece> pieces = PieceWalk.Of(setting, input, assignment);
-        double dropV = assignment.Wiring is { } wiring ? DropV(wiring, [], pieces) : 0;
+        double dropV = assignment.Wiring is { } wiring ? LineDrop.V(setting.Physics.Tree(wiring, setting.Seen), assignment.Operating) : 0;
         double dropPercent = assignment.Operating.VoltageV > 0 ? dropV / assignment.Operating.VoltageV * 100 : 0;
         PartContext context = new(setting, input, dropPercent);
         return new InputParts
@@ -68,17 +67,5 @@ public static class PartsStudy
             DropPercent = dropPercent,
             HeatKWh = setting.Span is null ? null : pieces.Sum(piece => piece.HeatKWh ?? 0),
         };
-    }
-
-    /// <summary>Volts lost from the panels of the branch that loses most to the outer end of a node, V.</summary>
-    private static double DropV(Wiring node, ImmutableArray<int> path, ImmutableArray<Piece> pieces)
-    {
-        double hereV = pieces.Where(piece => piece.Place.Path.AsSpan().SequenceEqual(path.AsSpan())).Sum(piece => piece.DropV);
-        return hereV + (node switch
-        {
-            Wiring.Series series => series.Parts.Select((part, i) => DropV(part, path.Add(i + 1), pieces)).Sum(),
-            Wiring.Parallel parallel => parallel.Parts.Select((part, i) => DropV(part, path.Add(i + 1), pieces)).Max(),
-            _ => 0,
-        });
     }
 }

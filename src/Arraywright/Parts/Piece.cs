@@ -99,7 +99,7 @@ public sealed record Piece
     /// <summary>The rating of what is chosen, A; for a conductor its ampacity as laid. Null where nothing is known of it, or nothing fits.</summary>
     public required double? RatingA { get; init; }
 
-    /// <summary>Standard rating in volts that it needs at least, V.</summary>
+    /// <summary>Rating in volts that it needs at least, V: a class by which such parts are sold, or for a meter and an adapter the cold voltage in whole volts.</summary>
     public required double RatingV { get; init; }
 
     /// <summary>Room from what is needed to what is chosen, in % of what is needed; null where no rating is known.</summary>
@@ -110,6 +110,9 @@ public sealed record Piece
 
     /// <summary>One-way length of a conductor, m; null for others.</summary>
     public double? LengthM { get; init; }
+
+    /// <summary>What the connectors at the ends of a conductor are rated for, A; null for others, or where nothing is known of it.</summary>
+    public double? ConnectorA { get; init; }
 
     /// <summary>Connectors mated at this piece whose resistance is counted with it.</summary>
     public int Contacts { get; init; }

@@ -143,6 +143,7 @@ internal sealed class PieceWalk
         {
             Add(Bare(PieceKind.WattMeter, [], Pole.Both, designA, 0) with
             {
+                RatingV = ColdV,
                 Price = _setting.Prices.Of(new PartType(PartKind.WattMeter)),
                 Working = $"{working}; for direct current, at the cold voltage",
                 Source = "common practice",
@@ -152,6 +153,7 @@ internal sealed class PieceWalk
         Add(Bare(PieceKind.Adapter, [], Pole.Both, designA, 1) with
         {
             RatingA = _input.SocketA,
+            RatingV = ColdV,
             Price = _setting.Prices.Of(new PartType(PartKind.Adapter)),
             Working = working,
             Source = _input.SocketA is null ? "no rating stated; usual ones are common practice" : "rating stated in the plan",
@@ -206,12 +208,21 @@ internal sealed class PieceWalk
             Gathers = stage.Gathers,
             CurrentA = currentA,
             DropPercent = Percent(currentA * contacts * Cable.ContactOhm.Value),
-            RatingA = _input.ConnectorA ?? UsualRatings.ConnectorA,
+            RatingA = ConnectorA(designA),
             Price = _setting.Prices.Of(new PartType(PartKind.BranchConnector, Ways: stage.Ways)),
             Working = isLast ? Worked(path) : $"1.25 × {Figures.Label(forwardA / StrongSunCurrentRule.Factor, "A")} of its branches = {Figures.Result(designA, "A")}",
-            Source = _input.ConnectorA is null ? "usual rating of its output, common practice" : "rating stated in the plan",
+            Source = _input.ConnectorA is not null ? "rating stated in the plan"
+                : Figures.Over(designA, UsualRatings.ConnectorA) ? $"over the usual rating of {Figures.Label(UsualRatings.ConnectorA, "A")}, common practice"
+                : "usual rating of its output, common practice",
         });
     }
+
+    /// <summary>Meters and adapters are not sold by the volt classes of solar gear: they must bear the cold voltage, in whole volts.</summary>
+    private double ColdV => Math.Ceiling(_assignment.VocColdV - 1e-9);
+
+    /// <summary>The plan's rating of connectors, or the usual one; null where that is too little, for then nothing is known.</summary>
+    private double? ConnectorA(double designA) =>
+        _input.ConnectorA ?? (Figures.Over(designA, UsualRatings.ConnectorA) ? null : UsualRatings.ConnectorA);
 
     private void AddConductor(PieceKind kind, ImmutableArray<int> path, Pole pole, double lengthM, double areaMm2, int contacts)
     {
@@ -220,6 +231,7 @@ internal sealed class PieceWalk
         Add(bare with
         {
             RatingA = ampacity.CarriesA,
+            ConnectorA = ConnectorA(bare.DesignA),
             Size = ConductorSize.Of(areaMm2),
             LengthM = lengthM,
             Price = lengthM * _setting.Prices.Of(new PartType(PartKind.Cable, AreaMm2: areaMm2)),

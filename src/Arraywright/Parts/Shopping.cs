@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Arraywright.Gear;
 
 namespace Arraywright.Parts;
@@ -11,10 +10,14 @@ internal sealed class Shopping(PriceList prices)
 
     private readonly ImmutableArray<ShoppingLine>.Builder _lines = ImmutableArray.CreateBuilder<ShoppingLine>();
 
+    /// <summary>What is at hand and already counted for a line.</summary>
+    private readonly Dictionary<PartType, int> _taken = [];
+
     /// <summary>The list: cable, connectors, branch connectors, fuses, switches, meters, adapters. Panel leads come with the panels.</summary>
     public ImmutableArray<ShoppingLine> Of(IReadOnlyList<Piece> pieces)
     {
         _lines.Clear();
+        _taken.Clear();
         foreach (IGrouping<ConductorSize, Piece> cable in pieces.Where(piece => Conductors.Contains(piece.Kind) && piece.LengthM > 0).GroupBy(piece => piece.Size!).OrderByDescending(group => group.Key.AreaMm2))
         {
             PartType part = new(PartKind.Cable, AreaMm2: cable.Key.AreaMm2);
@@ -22,41 +25,52 @@ internal sealed class Shopping(PriceList prices)
             _lines.Add(new ShoppingLine("solar cable, one conductor", cable.Key.BothNames, 0, neededM, 0, Math.Min(neededM, prices.OwnedM(part)), prices.Of(part)));
         }
 
-        Piece[] cut = [.. pieces.Where(piece => Conductors.Contains(piece.Kind) && piece.LengthM > 0)];
-        Count("connector pair, plug and socket", cut, static piece => Rating(piece.DesignA, piece.RatingV), new PartType(PartKind.Connector));
-        foreach (IGrouping<int, Piece> branch in Kind(pieces, PieceKind.BranchConnector).GroupBy(piece => piece.Ways).OrderBy(group => group.Key))
+        foreach (Piece[] alike in Alike(pieces.Where(piece => Conductors.Contains(piece.Kind) && piece.LengthM > 0), ConnectorRating))
         {
-            Count($"branch connector, {PieceWords.IntoOne(branch.Key)}, half for plus, half for minus", [.. branch], static piece => Rating(piece.DesignA, piece.RatingV), new PartType(PartKind.BranchConnector, Ways: branch.Key));
+            Count("connector pair, plug and socket", alike, ConnectorRating(alike[0]), new PartType(PartKind.Connector));
         }
 
-        foreach (IGrouping<double?, Piece> fuse in Kind(pieces, PieceKind.StringFuse).GroupBy(piece => piece.RatingA).OrderBy(group => group.Key))
+        foreach (Piece[] alike in Alike(Kind(pieces, PieceKind.BranchConnector).OrderBy(piece => piece.Ways), Rating))
         {
-            Count("string fuse gPV with in-line holder", [.. fuse], static piece => piece.RatingA is { } ratingA ? Exactly(ratingA, piece.RatingV) : "no standard size fits", new PartType(PartKind.Fuse, RatingA: fuse.Key));
+            Count($"branch connector, {PieceWords.IntoOne(alike[0].Ways)}, half for plus, half for minus", alike, Rating(alike[0]), new PartType(PartKind.BranchConnector, Ways: alike[0].Ways));
         }
 
-        Count("DC switch, two poles", Kind(pieces, PieceKind.Switch), static piece => Rating(piece.RatingA ?? piece.NeededA, piece.RatingV), new PartType(PartKind.Switch));
-        Count("watt meter for direct current", Kind(pieces, PieceKind.WattMeter), static piece => Rating(piece.NeededA, piece.VoltageV), new PartType(PartKind.WattMeter));
-        Count("adapter to the unit's socket", Kind(pieces, PieceKind.Adapter), static piece => Rating(piece.NeededA, piece.VoltageV), new PartType(PartKind.Adapter));
+        foreach (Piece[] alike in Alike(Kind(pieces, PieceKind.StringFuse), FuseRating))
+        {
+            Count("string fuse gPV with in-line holder", alike, FuseRating(alike[0]), new PartType(PartKind.Fuse, RatingA: alike[0].RatingA));
+        }
+
+        CountAll("DC switch, two poles", PieceKind.Switch, PartKind.Switch);
+        CountAll("watt meter for direct current", PieceKind.WattMeter, PartKind.WattMeter);
+        CountAll("adapter to the unit's socket", PieceKind.Adapter, PartKind.Adapter);
         return _lines.ToImmutable();
-    }
 
-    private static Piece[] Kind(IReadOnlyList<Piece> pieces, PieceKind kind) => [.. pieces.Where(piece => piece.Kind == kind)];
-
-    private void Count(string what, Piece[] pieces, Func<Piece, string> rating, PartType part)
-    {
-        if (pieces.Length > 0)
+        void CountAll(string what, PieceKind kind, PartKind part)
         {
-            int owned = Math.Min(pieces.Length, prices.Owned(part));
-            _lines.Add(new ShoppingLine(what, rating(pieces.MaxBy(piece => piece.DesignA)!), pieces.Length, null, owned, null, prices.Of(part)));
+            foreach (Piece[] alike in Alike(Kind(pieces, kind), Rating))
+            {
+                Count(what, alike, Rating(alike[0]), new PartType(part));
+            }
         }
     }
 
-    private static string Rating(double leastA, double leastV) => $"at least {Amps(leastA)}, {Volts(leastV)}";
+    private static IEnumerable<Piece> Kind(IReadOnlyList<Piece> pieces, PieceKind kind) => pieces.Where(piece => piece.Kind == kind);
 
-    private static string Exactly(double ratingA, double leastV) => $"{Amps(ratingA)}, at least {Volts(leastV)}";
+    /// <summary>Pieces of one rating are one line, the weakest first: of what is at hand nobody knows the rating, and there it does least harm.</summary>
+    private static IEnumerable<Piece[]> Alike(IEnumerable<Piece> pieces, Func<Piece, string> rating) =>
+        pieces.GroupBy(piece => (piece.Ways, Rating: rating(piece))).OrderBy(group => group.Key.Ways).ThenBy(group => group.Min(piece => piece.RatingA ?? piece.NeededA)).Select(group => group.ToArray());
 
-    /// <summary>Rounded up to a tenth: a shop does not sell hundredths, and less would not do.</summary>
-    private static string Amps(double a) => (Math.Ceiling((a * 10) - 1e-6) / 10).ToString("0.#", CultureInfo.InvariantCulture) + " A";
+    private void Count(string what, Piece[] pieces, string rating, PartType part)
+    {
+        int taken = _taken.GetValueOrDefault(part);
+        int owned = Math.Min(pieces.Length, prices.Owned(part) - taken);
+        _taken[part] = taken + owned;
+        _lines.Add(new ShoppingLine(what, rating, pieces.Length, null, owned, null, prices.Of(part)));
+    }
 
-    private static string Volts(double v) => Math.Ceiling(v - 1e-9).ToString("0", CultureInfo.InvariantCulture) + " V DC";
+    private static string Rating(Piece piece) => $"{PieceWords.Amps(piece)}, {PieceWords.Volts(piece)}";
+
+    private static string FuseRating(Piece piece) => piece.RatingA is null ? PieceWords.Amps(piece) : $"{PieceWords.Amps(piece)}, at least {PieceWords.Volts(piece)}";
+
+    private static string ConnectorRating(Piece piece) => $"{PieceWords.AtLeastAmps(piece.ConnectorA, piece.DesignA)}, {PieceWords.Volts(piece)}";
 }

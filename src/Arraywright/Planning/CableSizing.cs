@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Energy;
 using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Limits.Conductors;
@@ -18,12 +19,16 @@ internal sealed class CableSizing
     private readonly Plan _plan;
     private readonly ConductorPlace _place;
     private readonly Dictionary<string, PanelStock> _stock;
+    private readonly PlanPhysics _physics;
+    private readonly ImmutableArray<Conditions> _seen;
 
     private CableSizing(Plan plan)
     {
         _plan = plan;
         _place = ConductorPlace.Of(plan, DesignTemperatures.For(plan));
         _stock = plan.Panels.ToDictionary(each => each.Panel.Name, StringComparer.Ordinal);
+        _physics = new PlanPhysics(plan);
+        _seen = _physics.Seen(StatedConditions.None);
     }
 
     /// <summary>Whether the plan leaves the size to the tool and nothing has sized it yet.</summary>
@@ -47,26 +52,25 @@ internal sealed class CableSizing
     private Plan Sized(ImmutableArray<Wiring?> wirings)
     {
         ConductorSize strings = StringSize(wirings);
-        (string Input, ConductorDuty Duty, ConductorChoice Choice)? most = null;
+        (DcInput Input, Wiring Wiring, ConductorChoice Choice)? most = null;
         for (int i = 0; i < wirings.Length; i++)
         {
             if (wirings[i] is { } wiring)
             {
                 DcInput input = _plan.Inputs[i].Input;
-                ConductorDuty duty = RunDuty(wiring, input, strings);
-                ConductorChoice choice = ConductorSizing.Choose(duty, _place, MaxDrop(_plan));
-                most = most is null || choice.Size.AreaMm2 > most.Value.Choice.Size.AreaMm2 ? (input.Name, duty, choice) : most;
+                ConductorChoice choice = ConductorSizing.Choose(_place.Rules, size => Judge(size, strings, wiring, input));
+                most = most is null || choice.Size.AreaMm2 > most.Value.Choice.Size.AreaMm2 ? (input, wiring, choice) : most;
             }
         }
 
-        if (most is not var (name, needed, chosen))
+        if (most is not var (needy, carried, chosen))
         {
             return _plan;
         }
 
         bool isThickEnough = _plan.Cable.AreaMm2.Origin == Origin.Derived && _plan.Cable.AreaMm2.Value >= chosen.Size.AreaMm2;
-        chosen = isThickEnough ? ConductorSizing.Judge(ConductorSize.Of(_plan.Cable.AreaMm2.Value), needed, _place, MaxDrop(_plan)) : chosen;
-        return With(_plan, chosen.Size, strings, Why(name, needed, chosen));
+        chosen = isThickEnough ? Judge(ConductorSize.Of(_plan.Cable.AreaMm2.Value), strings, carried, needy) : chosen;
+        return With(_plan, chosen.Size, strings, Why(needy.Name, DesignA(carried), chosen));
     }
 
     /// <summary>Copper for each string's own run: the plan's, or the thinnest that does for every string.</summary>
@@ -97,22 +101,16 @@ internal sealed class CableSizing
         return cable.StringAreaMm2.Origin == Origin.Derived && cable.StringAreaMm2.Value > most.AreaMm2 ? ConductorSize.Of(cable.StringAreaMm2.Value) : most;
     }
 
-    /// <summary>What the run to an input must do: labels' short-circuit current in strong sun, and the current at full power for the drop.</summary>
-    private ConductorDuty RunDuty(Wiring wiring, DcInput input, ConductorSize strings)
+    /// <summary>A size of the run against what it must carry and the drop that the circuit has with it, in strong sun on a mild day: the drop it is judged by later.</summary>
+    private ConductorChoice Judge(ConductorSize run, ConductorSize strings, Wiring wiring, DcInput input)
     {
-        Cable cable = _plan.Cable;
-        double fullA = LabelSums.MaximumPowerA(wiring, _stock);
-        double shareOfFull = Math.Min(1, (input.DrawLimitA ?? fullA) / fullA);
-        double StringV(Wiring part) => LabelSums.MaximumPowerA(part, _stock)
-            * ((2 * cable.OneWayOhm(cable.StringLengthM.Value, strings.AreaMm2)) + ((part.Panels.Count() + (wiring is Wiring.Parallel ? 1 : 0)) * cable.ContactOhm.Value));
-        double togetherV = fullA * ((2 * cable.OneWayOhm(cable.ExtensionLengthM, cable.ExtensionMm2)) + ((cable.ExtensionContacts + 1) * cable.ContactOhm.Value));
-        return new ConductorDuty(
-            StrongSunCurrentRule.Factor * LabelSums.ShortCircuitA(wiring, _stock),
-            fullA * shareOfFull,
-            VoltageV(wiring),
-            cable.LengthM.Value,
-            shareOfFull * (wiring.Strings.Max(StringV) + togetherV));
+        WireResistances wires = WireResistances.Of(With(_plan, run, strings, "").Cable);
+        CircuitTree tree = CircuitTree.Of(wiring, name => _physics.Shaded(name, _physics.Of(name, _seen)), wires);
+        return ConductorSizing.Judge(run, DesignA(wiring), LineDrop.Fraction(tree, input), _place, MaxDrop(_plan));
     }
+
+    /// <summary>Labels' short-circuit current in strong sun, A.</summary>
+    private double DesignA(Wiring wiring) => StrongSunCurrentRule.Factor * LabelSums.ShortCircuitA(wiring, _stock);
 
     private double VoltageV(Wiring wiring) => wiring.LowestV(name => _stock[name].Panel.MaximumPowerV.Value);
 
@@ -130,9 +128,10 @@ internal sealed class CableSizing
         };
     }
 
-    private string Why(string input, ConductorDuty duty, ConductorChoice choice)
+    private string Why(string input, double designA, ConductorChoice choice)
     {
-        string over = choice.DropFraction > MaxDrop(_plan) ? $", over the {Figures.Percent(MaxDrop(_plan))} aimed at" : "";
-        return $"Sized by the tool, rules {(_place.Rules == RuleSet.Us ? "us" : "iec")}: for {input} it carries {Figures.Result(choice.Ampacity.CarriesA, "A")}, {Figures.Result(duty.DesignA, "A")} needed; with connectors the drop is {Figures.Percent(choice.DropFraction)} at full power{over}.";
+        string drop = Figures.Result(100 * choice.DropFraction, 100 * MaxDrop(_plan), "%");
+        string over = Figures.Over(choice.DropFraction, MaxDrop(_plan)) ? $", over the {Figures.Percent(MaxDrop(_plan))} aimed at" : "";
+        return $"Sized by the tool, rules {(_place.Rules == RuleSet.Us ? "us" : "iec")}: for {input} it carries {Figures.Result(choice.Ampacity.CarriesA, "A")}, {Figures.Result(designA, "A")} needed; with connectors the drop is {drop} in strong sun{over}.";
     }
 }

@@ -97,9 +97,12 @@ public sealed class DrawingGeometryProperties
         DrawingSheet sheet = SampleSheets.Of(one.HasPieces, one.Wiring) with { WidthPx = one.WidthPx };
         int[] numbers = [.. sheet.Hookups[0].Joints.Select(joint => joint.Number)];
         Assert.Equal(Enumerable.Range(1, numbers.Length), numbers);
-        DrawnGeometry drawn = new(sheet.Arrangement());
-        int[] shown = [.. Enumerable.Range(1, drawn.Things - 1).Select(drawn.Title).Where(title => title.StartsWith("joint ", StringComparison.Ordinal)).Select(title => int.Parse(title[6..title.IndexOf(':')])).Order()];
-        Assert.Equal(numbers, shown);
+        foreach (Picture picture in new[] { sheet.Arrangement(), sheet.Diagram() })
+        {
+            DrawnGeometry drawn = new(picture);
+            int[] shown = [.. Enumerable.Range(1, drawn.Things - 1).Select(drawn.Title).Where(title => title.StartsWith("joint ", StringComparison.Ordinal)).Select(title => int.Parse(title[6..title.IndexOf(':')])).Order()];
+            Assert.Equal(numbers, shown);
+        }
     }, iter: 100);
 
     private static void Sample(Action<DrawnGeometry> check) => Cases.Sample(one =>

@@ -7,10 +7,6 @@ namespace Arraywright.Presentation.Tests.Drawing;
 /// <summary>What the drawings say, and how large they come out.</summary>
 public sealed class DrawingSheetTests
 {
-    /// <summary>Printable part of a sheet of A4 within margins of 10 mm.</summary>
-    private const double PrintWidthMm = 190;
-    private const double PrintHeightMm = 277;
-
     [Fact]
     public void Strings_are_joined_inside_first_then_side_by_side_then_to_the_unit_whose_socket_is_last()
     {
@@ -39,7 +35,7 @@ public sealed class DrawingSheetTests
         string[] texts = [.. new DrawnGeometry(SampleSheets.Of(true, SampleSheets.Parse("a + a | a + a")).Diagram()).Texts.Select(text => text.What)];
         Assert.Equal(2, texts.Count(text => text == "fuse"));
         Assert.Equal(4, texts.Count(text => text == "12 AWG, 12.4 m") + texts.Count(text => text == "12.4 m"));
-        Assert.Contains("branch connector, 4 into 1, 15 A, 600 V DC", texts);
+        Assert.Contains("branch connector, 4 into 1, at least 15 A, 600 V DC", string.Join(' ', texts), StringComparison.Ordinal);
         foreach (string name in new[] { "extension", "run", "switch", "watt meter", "adapter" })
         {
             Assert.Contains(name, texts);
@@ -83,20 +79,15 @@ public sealed class DrawingSheetTests
     }
 
     [Fact]
-    public void Sixteen_panels_can_be_read_on_a_telephone_and_on_paper()
+    public void Sixteen_panels_can_be_read_on_a_telephone()
     {
         foreach (string wiring in new[] { "16*a", "8*a | 8*a", "4*a | 4*a | 4*a | 4*a", "2*a | 2*a | 2*a | 2*a | 2*a | 2*a | 2*a | 2*a", "a" + string.Concat(Enumerable.Repeat(" | a", 15)), "4*(a | a) | 4*(a | a)" })
         {
             DrawingSheet telephone = SampleSheets.Of(true, SampleSheets.Parse(wiring));
-            DrawingSheet page = telephone with { WidthPx = DrawingSheet.PagePx };
-            foreach ((Picture narrow, Picture wide) in new[] { (telephone.Diagram(), page.Diagram()), (telephone.Arrangement(), page.Arrangement()) })
+            foreach (Picture narrow in new[] { telephone.Diagram(), telephone.Arrangement() })
             {
-                // On a telephone of 360 pixels the ordinary text of 12 is at least 10 high.
+                // On a telephone of 360 pixels the ordinary text of 12 is at least 10 high. What holds on paper stands in PictureCutTests.
                 Assert.True(12 * 360 / narrow.WidthPx >= 10, $"{wiring}: {narrow.WidthPx} wide");
-
-                // On paper it is at least 1.7 mm, about 5 points, with every piece that there is; common practice for the small print of a drawing.
-                double mm = 12 * Math.Min(PrintWidthMm / wide.WidthPx, PrintHeightMm / wide.HeightPx);
-                Assert.True(mm >= 1.7, $"{wiring}: {wide.Title} {wide.WidthPx} by {wide.HeightPx}, text {mm} mm");
             }
         }
     }

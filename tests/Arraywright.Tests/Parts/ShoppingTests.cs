@@ -88,5 +88,50 @@ public sealed class ShoppingTests
         Assert.NotEmpty(list.Pieces);
     }
 
+    [Theory]
+    [InlineData(null, "at least 33.6 A")] // 1.25 × 4 × 6.72 A is over the usual 30 A.
+    [InlineData(40.0, "at least 40 A")]
+    [InlineData(20.0, "at least 33.6 A")]
+    public void A_connector_is_asked_for_by_its_stated_rating_or_by_what_it_must_bear(double? connectorA, string amps)
+    {
+        PartsList list = PartsScene.Of(Four, input: bare => bare with { ConnectorA = connectorA });
+        Assert.All(list.Of(PieceKind.BranchConnector), piece => Assert.Equal(amps, PieceWords.Amps(piece)));
+        Assert.Equal($"{amps}, 600 V DC", Line(list, "branch connector").Rating);
+        Assert.Equal($"{amps}, 600 V DC", Line(list, "connector pair").Rating);
+    }
+
+    [Theory]
+    [InlineData(null, "at least 8.5 A")] // 1.25 × 6.75 A = 8.4375 A: rounded up, never down.
+    [InlineData(50.0, "at least 50 A")]
+    [InlineData(5.0, "at least 8.5 A")]
+    public void A_socket_is_asked_for_by_its_stated_rating_or_by_what_it_must_bear(double? socketA, string amps)
+    {
+        PartsList list = PartsScene.Of("round", plan => plan with { Panels = [Stock("round", 22.9, 6.75, 18.9, 6.35, 1)] }, bare => bare with { SocketA = socketA, HasWattMeter = true });
+        Piece adapter = Assert.Single(list.Of(PieceKind.Adapter));
+        Piece meter = Assert.Single(list.Of(PieceKind.WattMeter));
+
+        // Neither is sold by the volt classes of solar gear: the cold voltage, in whole volts, says the piece and says the list.
+        Assert.Equal((Math.Ceiling(adapter.VoltageV), Math.Ceiling(adapter.VoltageV)), (adapter.RatingV, meter.RatingV));
+        Assert.Equal($"{amps}, {adapter.RatingV} V DC", Line(list, "adapter").Rating);
+        Assert.Equal($"at least 8.5 A, {adapter.RatingV} V DC", Line(list, "watt meter").Rating);
+    }
+
+    [Fact]
+    public void Branch_connectors_of_two_ratings_are_two_lines_and_the_weaker_one_is_at_hand_first()
+    {
+        // Sixteen into four into one: each of the first gathers 1.25 × 4 × 6.72 A, the last 134.4 A.
+        PartsList list = PartsScene.Of(string.Join(" | ", Enumerable.Repeat("shed", 16)), plan => plan with { Owned = [new OwnedPart(new PartType(PartKind.BranchConnector), 9, 0)] }, bare => bare with { ConnectorA = null });
+        Assert.Equal(
+            [("at least 33.6 A, 600 V DC", 8, 8), ("at least 134.4 A, 600 V DC", 2, 1)],
+            list.Shopping.Where(line => line.What.StartsWith("branch connector", StringComparison.Ordinal)).Select(line => (line.Rating, line.Needed, line.Owned)));
+    }
+
+    [Fact]
+    public void Where_no_fuse_fits_the_piece_says_so()
+    {
+        PartsList list = PartsScene.Of("2*tight | 2*tight | 2*tight | 2*tight", plan => plan with { Panels = [Stock("tight", 22.9, 14.5, 18.9, 13.8, 8)] });
+        Assert.All(list.Of(PieceKind.StringFuse), fuse => Assert.Equal("no standard size fits", PieceWords.Amps(fuse)));
+    }
+
     private static ShoppingLine Line(PartsList list, string what) => Assert.Single(list.Shopping, line => line.What.StartsWith(what, StringComparison.Ordinal));
 }

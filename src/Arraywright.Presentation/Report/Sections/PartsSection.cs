@@ -61,7 +61,7 @@ internal static class PartsSection
     {
         blocks.Add(new ReportBlock.Table(
             $"What each piece must bear on {input.Input}",
-            [new("pieces", true, 1), new("piece", false, 6), new("must carry", true, 2), new("rated for", true, 2), new("bears at least", true, 2), new("drops", true, 2), new("heat a year", true, 2)],
+            [new("pieces", true, 1), new("piece", false, 6), new("must carry", true, 2), new("rating", true, 2), new("bears at least", true, 2), new("drops, each", true, 2), new("heat a year, each", true, 2)],
             [.. input.Pieces.GroupBy(PartsScreen.Likeness).Select(Row)]));
         string heat = input.HeatKWh is { } heatKWh ? $", {Figures.Energy(heatKWh)} a year" : "";
         blocks.Add(new ReportBlock.Paragraph(
@@ -80,7 +80,7 @@ internal static class PartsSection
                 PartsScreen.Rating(piece),
                 Figures.Stated(piece.RatingV, "V"),
                 piece.Ohm > 0 ? $"{Figures.Number(alike.Average(one => one.DropV), 3)} V" : "–",
-                piece is { Ohm: > 0, HeatKWh: not null } ? $"{Figures.Number(alike.Sum(one => one.HeatKWh!.Value), 2)} kWh" : "–",
+                PartsScreen.HeatOfEach(alike),
             ],
             [$"{piece.Working} [{piece.Source}]"]);
     }

@@ -40,12 +40,16 @@ public static class ConductorSizing
     /// <param name="duty">What it must do.</param>
     /// <param name="place">How it lies and after whose rules.</param>
     /// <param name="maxDropFraction">Drop wanted at most, share of the volts.</param>
-    public static ConductorChoice Choose(ConductorDuty duty, ConductorPlace place, double maxDropFraction)
+    public static ConductorChoice Choose(ConductorDuty duty, ConductorPlace place, double maxDropFraction) =>
+        Choose(place.Rules, size => Judge(size, duty, place, maxDropFraction));
+
+    /// <summary>The thinnest size that will do as somebody judges it; the thickest of all where none does.</summary>
+    internal static ConductorChoice Choose(RuleSet rules, Func<ConductorSize, ConductorChoice> judge)
     {
         ConductorChoice? choice = null;
-        foreach (ConductorSize size in Offered(place.Rules))
+        foreach (ConductorSize size in Offered(rules))
         {
-            choice = Judge(size, duty, place, maxDropFraction);
+            choice = judge(size);
             if (choice.IsEnough)
             {
                 return choice;
@@ -58,9 +62,14 @@ public static class ConductorSizing
     /// <summary>One size against a duty.</summary>
     public static ConductorChoice Judge(ConductorSize size, ConductorDuty duty, ConductorPlace place, double maxDropFraction)
     {
-        Ampacity ampacity = Ampacity.Of(size.AreaMm2, place);
         double dropV = duty.OtherDropV + (2 * duty.OperatingA * duty.LengthM * CopperResistance.PerMetreOhm(size.AreaMm2, place.Class, Cable.ConductorC));
-        double drop = duty.OperatingV > 0 ? dropV / duty.OperatingV : 0;
-        return new ConductorChoice(size, ampacity, drop, !Figures.Over(duty.DesignA, ampacity.CarriesA) && !Figures.Over(drop, maxDropFraction));
+        return Judge(size, duty.DesignA, duty.OperatingV > 0 ? dropV / duty.OperatingV : 0, place, maxDropFraction);
+    }
+
+    /// <summary>One size against a current, its drop known.</summary>
+    internal static ConductorChoice Judge(ConductorSize size, double designA, double dropFraction, ConductorPlace place, double maxDropFraction)
+    {
+        Ampacity ampacity = Ampacity.Of(size.AreaMm2, place);
+        return new ConductorChoice(size, ampacity, dropFraction, !Figures.Over(designA, ampacity.CarriesA) && !Figures.Over(dropFraction, maxDropFraction));
     }
 }
