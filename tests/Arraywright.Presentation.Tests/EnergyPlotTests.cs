@@ -37,13 +37,15 @@ public sealed class EnergyPlotTests
     }
 
     [Theory]
-    [InlineData(true, "In a year 624.0 kWh of what this wiring brings are used or stored: of 780.0 kWh into the inputs 156.0 kWh find no room, the battery being full or nearly so; 78.0 kWh (9.1 %) are cut off by their limits.\n")]
-    [InlineData(false, "In a year this wiring brings 780.0 kWh into the inputs; 78.0 kWh (9.1 %) are cut off by their limits.\n")]
-    public void The_year_in_a_sentence_begins_with_what_is_used_where_a_full_battery_turns_much_away(bool hasBattery, string sentence)
+    [InlineData(100.0, "In a year 624.0 kWh of what this wiring brings are used or stored: of 780.0 kWh into the inputs 156.0 kWh find no room, the battery being full or nearly so; 78.0 kWh (9.1 %) are cut off by their limits.\n")]
+    [InlineData(0.0, "In a year 624.0 kWh of what this wiring brings are used or stored: of 780.0 kWh into the inputs 156.0 kWh find no room, the battery being full or nearly so and the plan stating no load; 78.0 kWh (9.1 %) are cut off by their limits.\n")]
+    [InlineData(null, "In a year this wiring brings 780.0 kWh into the inputs; 78.0 kWh (9.1 %) are cut off by their limits.\n")]
+    public void The_year_in_a_sentence_begins_with_what_is_used_where_a_full_battery_turns_much_away(double? loadKWh, string sentence)
     {
         // Months of 10 m kWh, 2 m of them without room, m cut off: 780, 156 and 78 kWh.
         StringWriter writer = new() { NewLine = "\n" };
-        YearResult year = hasBattery ? SampleEnergy.Year : SampleEnergy.Year with { Energy = SampleEnergy.Year.Energy with { Battery = null } };
+        EnergyResult energy = SampleEnergy.Year.Energy;
+        YearResult year = SampleEnergy.Year with { Energy = energy with { Battery = loadKWh is { } asked ? energy.Battery! with { LoadKWh = asked } : null } };
         new YearScreen(writer, TerminalStyle.Plain with { Width = 400 }).WriteShort(year);
         Assert.Equal(sentence, writer.ToString());
     }

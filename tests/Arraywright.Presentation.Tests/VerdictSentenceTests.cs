@@ -135,6 +135,7 @@ public sealed class VerdictSentenceTests
         Assert.Equal("GO: connect it as drawn; nothing is against it, and the 2 inputs together take 200 W in full sun, held by the limit of box.", VerdictSentence.Of(result));
         (string _, string _, string remark) = MeterTable.Rows(result.Designs[0].Assignments[0]).Single(row => row.What == "  amps");
         Assert.Equal("by itself, nothing holds it back; but box takes at most 200 W of the 268 W at its inputs, so amps and watts will read less", remark);
+        Assert.Equal("with the other inputs box holds it back", MeterTable.HeldInShort(result.Designs[0].Assignments[0]));
         Assert.Equal("by itself, all that the panels can give", MeterTable.Rows(result.Designs[0].Assignments[0]).Last().Remark);
     }
 

@@ -38,7 +38,7 @@ internal static class CurveWords
     private static IEnumerable<ChartKey> Keys(CurveResult result, (bool Volts, bool Amps, bool Watts) isDrawn)
     {
         yield return IsTaken(result)
-            ? ChartKey.Mark($"what the input takes; {MeterTable.HeldBy(result.Assignment.Operating.LimitedBy)}", MarkerType.Circle, 5, ChartColors.Ink)
+            ? ChartKey.Mark($"what the input takes; {MeterTable.HeldInShort(result.Assignment)}", MarkerType.Circle, 5, ChartColors.Ink)
             : ChartKey.Nothing(Taken(result));
         if (result.LocalMaxima.Any(hill => !IsTakenAt(result, hill)))
         {
@@ -84,7 +84,7 @@ internal static class CurveWords
     private static string Taken(CurveResult result)
     {
         OperatingPoint taken = result.Assignment.Operating;
-        return IsTaken(result) ? $"The input takes {Figures.Of(taken.PowerW, "W")} at {Figures.Of(taken.VoltageV, "V")} and {Figures.Of(taken.CurrentA, "A")}; {MeterTable.HeldBy(taken.LimitedBy)}."
+        return IsTaken(result) ? $"The input takes {Figures.Of(taken.PowerW, "W")} at {Figures.Of(taken.VoltageV, "V")} and {Figures.Of(taken.CurrentA, "A")}; {MeterTable.HeldInShort(result.Assignment)}."
             : result.Verdict == Level.Stop ? "Nothing is taken: do not connect it."
             : "Nothing is taken: the input does not start.";
     }

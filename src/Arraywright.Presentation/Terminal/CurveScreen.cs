@@ -130,7 +130,7 @@ public sealed class CurveScreen(TextWriter writer, TerminalStyle style)
 
         table.Add(result.Verdict == Level.Stop
             ? ["taken", "–", "–", "–", "do not connect it"]
-            : Row("taken", taken.VoltageV, taken.CurrentA, taken.PowerW, MeterTable.HeldBy(taken.LimitedBy)));
+            : Row("taken", taken.VoltageV, taken.CurrentA, taken.PowerW, MeterTable.HeldInShort(result.Assignment)));
         table.Add(["open circuit", Figures.Of(result.VoltageV[^1], "V"), Figures.Of(0, "A"), Figures.Of(0, "W"), ""]);
         table.Write(writer, 2, style.Width, wrapped: 4);
     }

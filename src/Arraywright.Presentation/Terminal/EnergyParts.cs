@@ -23,7 +23,7 @@ internal static class EnergyParts
     {
         EnergySpan total = energy.Total;
         return IsMuchTurnedAway(energy)
-            ? $"{when} {Figures.Energy(UsedKWh(total))} of what this wiring brings are used or stored: of {Figures.Energy(total.DeliveredKWh)} into the inputs {Figures.Energy(TurnedAwayKWh(total))} find no room, the battery being full or nearly so; {CutOff(total)}."
+            ? $"{when} {Figures.Energy(UsedKWh(total))} of what this wiring brings are used or stored: of {Figures.Energy(total.DeliveredKWh)} into the inputs {Figures.Energy(TurnedAwayKWh(total))} find no room, the battery being full or nearly so{(energy.Battery!.LoadKWh > 0 ? "" : " and the plan stating no load")}; {CutOff(total)}."
             : $"{when} this wiring brings {Figures.Energy(total.DeliveredKWh)} into the inputs; {CutOff(total)}.";
     }
 

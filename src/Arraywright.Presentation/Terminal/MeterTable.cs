@@ -60,6 +60,11 @@ public static class MeterTable
         ? $"by itself, {HeldBy(assignment.Operating.LimitedBy)}; but {held.Unit} takes at most {Figures.Of(held.MaxW, "W")} of the {Figures.Of(held.OfferedW, "W")} at its inputs, so amps and watts will read less"
         : HeldBy(assignment.Operating.LimitedBy);
 
+    /// <summary>The same in a few words, for the curve of one input.</summary>
+    public static string HeldInShort(Assignment assignment) => assignment.HeldByUnit is { } held
+        ? $"with the other inputs {held.Unit} holds it back"
+        : HeldBy(assignment.Operating.LimitedBy);
+
     /// <summary>What holds the input where it is, in words.</summary>
     public static string HeldBy(LimitedBy limit) => limit switch
     {

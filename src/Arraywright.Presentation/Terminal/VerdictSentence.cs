@@ -53,7 +53,7 @@ public static class VerdictSentence
         Finding[] findings = [.. result.Assignment.Findings.Where(finding => finding.Level == result.Verdict)];
         string rest = findings.Length == 0
             ? ReadAgain(result.Plan.Doubts[0])
-            : Against(findings[0], $"do not connect it to {Named(result.Assignment.Input)}", findings.Length - 1);
+            : Against(findings[0], $"do not connect it to {(UnitRules.Says(findings[0]) ? result.Input.Unit : Named(result.Assignment.Input))}", findings.Length - 1);
         return $"{Word(result.Verdict)}: {rest}";
     }
 
