@@ -90,7 +90,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
     {
         EnergyParts.Heading(writer, isNamed ? $"What each piece must bear on {input.Input}" : "What each piece must bear", style);
         TextTable table = new(true, false, true, true, true, true);
-        table.Add(["", "", "must carry", "rating", "drops, each", "heat a year, each"]);
+        table.Add(["", "", "must carry", "rating", "drops", "heat a year"]);
         foreach (IGrouping<string, Piece> alike in input.Pieces.GroupBy(Likeness))
         {
             Piece piece = alike.First();
@@ -108,6 +108,7 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
         }
 
         table.Write(writer, 2, style.Width, wrapped: 1);
+        TextFlow.Write(writer, "  ", "Drop and heat in a row are those of one piece.", style.Width);
         string heat = input.HeatKWh is { } heatKWh ? $", {Figures.Energy(heatKWh)} a year" : "";
         TextFlow.Write(writer, "  ", $"From the panels to the unit {Figures.Number(input.DropV, 2)} V are lost, {Figures.Percent(input.DropPercent)} of {Figures.Of(input.Operating.VoltageV, "V")}, at {Figures.Of(input.Conditions.IrradianceWPerM2, "W/m²")}{heat}.", style.Width);
         EnergyParts.Heading(writer, isNamed ? $"What the rules say of the parts on {input.Input}" : "What the rules say of the parts", style);
