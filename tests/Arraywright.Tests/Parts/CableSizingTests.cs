@@ -32,7 +32,7 @@ public sealed class CableSizingTests
         Plan sized = PartsScene.Of(Plan("2*shed | 2*shed", plan => Opened(plan, lengthM))).Plan;
         Assert.Equal(mm2, sized.Cable.AreaMm2.Value);
         Assert.Equal(Origin.Derived, sized.Cable.AreaMm2.Origin);
-        Assert.StartsWith($"{mm2} mm2", Assert.Single(sized.Assumed, said => said.What == Cable.SizeName).Value, StringComparison.Ordinal);
+        Assert.StartsWith($"{mm2} mm²", Assert.Single(sized.Assumed, said => said.What == Cable.SizeName).Value, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -115,7 +115,7 @@ public sealed class ConnectionOrderTests
             Inputs = [.. plan.Inputs.Select(planned => planned with { Input = planned.Input with { Unit = "box" } })],
         };
         Assert.All(Order(shared).Steps.Where(step => step.Act == ConnectionAct.SwitchOn), step => Assert.EndsWith("inputs of box give power too: it takes at most 300 W from all of them.", step.IfNot, StringComparison.Ordinal));
-        Assert.All(Order(plan).Steps.Where(step => step.Act == ConnectionAct.SwitchOn), step => Assert.EndsWith("or an open fuse.", step.IfNot, StringComparison.Ordinal));
+        Assert.All(Order(plan).Steps.Where(step => step.Act == ConnectionAct.SwitchOn), step => Assert.EndsWith("unit off, switch open.", step.IfNot, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -96,8 +96,11 @@ public sealed class ShoppingTests
     {
         PartsList list = PartsScene.Of(Four, input: bare => bare with { ConnectorA = connectorA });
         Assert.All(list.Of(PieceKind.BranchConnector), piece => Assert.Equal(amps, PieceWords.Amps(piece)));
-        Assert.Equal($"{amps}, 600 V DC", Line(list, "branch connector").Rating);
-        Assert.Equal($"{amps}, 600 V DC", Line(list, "connector pair").Rating);
+        Assert.All(list.Of(PieceKind.BranchConnector), piece => Assert.Equal(600, piece.RatingV));
+
+        // A rating that is stated and too low is a stop, and then nothing is to buy.
+        Assert.Equal(connectorA == 20, list.Shopping.IsEmpty);
+        Assert.All(list.Shopping.Where(line => line.What.StartsWith("branch connector", StringComparison.Ordinal) || line.What.StartsWith("connector pair", StringComparison.Ordinal)), line => Assert.Equal($"{amps}, 600 V DC", line.Rating));
     }
 
     [Theory]
@@ -112,15 +115,20 @@ public sealed class ShoppingTests
 
         // Neither is sold by the volt classes of solar gear: the cold voltage, in whole volts, says the piece and says the list.
         Assert.Equal((Math.Ceiling(adapter.VoltageV), Math.Ceiling(adapter.VoltageV)), (adapter.RatingV, meter.RatingV));
-        Assert.Equal($"{amps}, {adapter.RatingV} V DC", Line(list, "adapter").Rating);
-        Assert.Equal($"at least 8.5 A, {adapter.RatingV} V DC", Line(list, "watt meter").Rating);
+        Assert.Equal((amps, "at least 8.5 A"), (PieceWords.Amps(adapter), PieceWords.Amps(meter)));
+        Assert.Equal(socketA == 5, list.Shopping.IsEmpty);
+        Assert.All(list.Shopping.Where(line => line.What.StartsWith("adapter", StringComparison.Ordinal)), line => Assert.Equal($"{amps}, {adapter.RatingV} V DC", line.Rating));
+        Assert.All(list.Shopping.Where(line => line.What.StartsWith("watt meter", StringComparison.Ordinal)), line => Assert.Equal($"at least 8.5 A, {adapter.RatingV} V DC", line.Rating));
     }
 
     [Fact]
     public void Branch_connectors_of_two_ratings_are_two_lines_and_the_weaker_one_is_at_hand_first()
     {
         // Sixteen into four into one: each of the first gathers 1.25 × 4 × 6.72 A, the last 134.4 A.
-        PartsList list = PartsScene.Of(string.Join(" | ", Enumerable.Repeat("shed", 16)), plan => plan with { Owned = [new OwnedPart(new PartType(PartKind.BranchConnector), 9, 0)] }, bare => bare with { ConnectorA = null });
+        PartsList list = PartsScene.Of(
+            string.Join(" | ", Enumerable.Repeat("shed", 16)),
+            plan => plan with { Owned = [new OwnedPart(new PartType(PartKind.BranchConnector), 9, 0)], Cable = PartsScene.Copper with { AreaMm2 = Sourced.Given(95.0) } },
+            bare => bare with { ConnectorA = null, SocketA = 200 });
         Assert.Equal(
             [("at least 33.6 A, 600 V DC", 8, 8), ("at least 134.4 A, 600 V DC", 2, 1)],
             list.Shopping.Where(line => line.What.StartsWith("branch connector", StringComparison.Ordinal)).Select(line => (line.Rating, line.Needed, line.Owned)));
