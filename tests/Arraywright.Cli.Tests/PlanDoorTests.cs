@@ -55,6 +55,12 @@ public sealed class PlanDoorTests : IDisposable
         Assert.Equal("arraywright: --input: the plan has no input \"hut-stor\"; did you mean \"hut-store\"?\n", error);
     }
 
+    [Theory]
+    [InlineData("16x", true)] // 16 × 22.9 V are 366 V and more.
+    [InlineData("2x", false)] // In the cold a little over 50 V.
+    public void A_quick_answer_says_when_the_voltage_can_kill(string count, bool isSaid) =>
+        Assert.Equal(isSaid, Session.Run("quick", count, "22.9V 6.72A 18.9V 6.35A", "--onto", "450V 15A 2000W").Output.Contains("that can kill", StringComparison.Ordinal));
+
     [Fact]
     public void A_quick_question_without_an_input_or_with_a_bare_number_is_wrong_input()
     {

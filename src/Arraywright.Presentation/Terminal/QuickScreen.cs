@@ -37,6 +37,11 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
             WriteAsking(asking);
         }
 
+        if (Cautions.OfVoltage(result.Designs[0].HighestVocColdV) is { } kills)
+        {
+            Line("  ", kills);
+        }
+
         Line("  ", "A panel in daylight is live: cover it before you touch its leads.");
     }
 

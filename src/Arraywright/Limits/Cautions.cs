@@ -21,6 +21,10 @@ public static class Cautions
     /// <param name="highestV">The highest voltage that leads reach, V.</param>
     public static ImmutableArray<string> For(double highestV) => [.. TouchVoltage.Warnings(highestV), .. Usual];
 
+    /// <summary>That a voltage can kill, in two sentences, for a short answer; null where it is low.</summary>
+    /// <param name="highestV">The highest voltage that leads reach, V.</param>
+    public static string? OfVoltage(double highestV) => TouchVoltage.Warnings(highestV).FirstOrDefault();
+
     /// <summary>What comes on top where parts are bought and joined.</summary>
     public static ImmutableArray<string> OfParts { get; } =
     [
