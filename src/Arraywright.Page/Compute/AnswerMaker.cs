@@ -44,20 +44,24 @@ internal static class AnswerMaker
         Power = Figures.Of(design.PeakPowerW, "W"),
         ChosenFor = string.Join(", ", design.ChosenFor),
         LeftOver = design.Verdict == Level.Stop ? "" : DesignsTable.LeftOver(design),
-        Inputs = [.. design.Assignments.Select(Of)],
+        Inputs = [.. design.Assignments.Select(assignment => Of(assignment, design.Verdict))],
         Losses = design.Verdict == Level.Stop ? [] : Ladder(design),
     };
 
-    private static InputSheet Of(Assignment assignment) => new()
+    private static InputSheet Of(Assignment assignment, Level whole) => new()
     {
         Input = assignment.Input,
         Level = LevelOf(assignment.Verdict),
         Wiring = assignment.Wiring is { } printed ? WiringText.Print(printed) : null,
-        Words = assignment.Wiring is { } told ? $"{WiringWords.Describe(told)} {(assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(told))}".TrimEnd() : "",
+        Words = assignment.Wiring is { } told ? $"{WiringWords.Describe(told)} {HowToJoin(told, assignment.Verdict, whole)}".TrimEnd() : "",
         Drawn = assignment.Wiring is { } drawn ? Drawn(drawn, assignment.Input) : "",
         Meter = assignment.Wiring is null ? [] : [.. MeterTable.Rows(assignment).Select(row => new MeterLine(row.What.Trim(), row.Figure, row.Remark))],
         Findings = [.. assignment.Findings.OrderByDescending(finding => finding.Level).Select(Of)],
     };
+
+    /// <summary>Nothing of a design is connected while any of it must not be.</summary>
+    private static string HowToJoin(Wiring wiring, Level own, Level whole) =>
+        own == Level.Stop ? "" : whole == Level.Stop ? $"Once the STOP beside it is cleared: {WiringWords.HowToJoin(wiring)}" : WiringWords.HowToJoin(wiring);
 
     private static FindingLine Of(Finding finding) => new(
         finding.Rule,
