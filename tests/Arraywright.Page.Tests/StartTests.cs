@@ -16,6 +16,7 @@ public sealed partial class StartTests(Chromium chromium)
     public async Task The_screen_in_the_file_is_the_one_that_is_drawn()
     {
         await using Visit visit = await chromium.VisitAsync("start");
+        await visit.Page.Locator("#app:not([hidden])").WaitForAsync();
         string drawn = (await visit.Page.Locator("#app").InnerHTMLAsync()).Trim();
         drawn = Blazors().Replace(drawn, "");
         string file = await File.ReadAllTextAsync(Source, TestContext.Current.CancellationToken);
@@ -30,7 +31,7 @@ public sealed partial class StartTests(Chromium chromium)
     }
 
     [Fact]
-    public async Task Nothing_is_started_for_nobody_and_what_is_typed_meanwhile_is_kept()
+    public async Task The_page_waits_for_somebody_and_what_is_typed_meanwhile_is_kept()
     {
         await using Visit visit = await chromium.VisitAsync();
         await visit.Page.WaitForTimeoutAsync(500);

@@ -1,4 +1,5 @@
-// What the page needs of the browser and .NET cannot reach by itself. No state but the worker and the listeners.
+// What the page needs of the browser and .NET cannot reach by itself. No state but the listeners.
+import { post, take } from './desk.js';
 import { setSetting } from './kept.js';
 export * from './kept.js';
 export { handOver } from './start.js';
@@ -6,23 +7,19 @@ export { handOver } from './start.js';
 /** Above a year of minutes, bytes. */
 const mostWeather = 64 << 20;
 
-let worker;
-
 /** Starts a worker in place of the one there is; what that one was doing is dropped. */
 export function startWorker(desk) {
-    worker?.terminate();
-    worker = new Worker(new URL('./worker.js', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }) => {
+    take(data => {
         if (data.ready) desk.invokeMethodAsync('OnReady');
+        else if (data.failed) desk.invokeMethodAsync('OnFailed');
         else if (data.reply !== undefined) desk.invokeMethodAsync('OnReply', data.id, data.reply);
         else if (data.share !== undefined) desk.invokeMethodAsync('OnProgress', data.id, data.share);
         else desk.invokeMethodAsync('OnDone', data.id, data.done);
-    };
-    worker.onerror = () => desk.invokeMethodAsync('OnFailed');
+    });
 }
 
 export function ask(id, question) {
-    worker.postMessage({ id, question });
+    post({ id, question });
 }
 
 /** Keeps the weather file chosen in a field and gives it to the worker; its name, or nothing where it is none or too large. */
@@ -31,7 +28,7 @@ export async function takeWeather(id) {
     if (!file || file.size > mostWeather) return null;
     const bytes = new Uint8Array(await file.arrayBuffer());
     await setSetting('weather/' + file.name, bytes);
-    worker.postMessage({ weather: file.name, bytes });
+    post({ weather: file.name, bytes });
     return file.name;
 }
 

@@ -1,5 +1,6 @@
 // The start screen stands in index.html, to be read and typed into at once. The runtime, which keeps a slow device busy for seconds, is begun at the first
 // sign of a person, or at once for one who comes back; what was typed, chosen or pressed meanwhile is handed over to it.
+import { prepare } from './desk.js';
 import { setting, versions } from './kept.js';
 
 const signs = ['pointermove', 'pointerdown', 'touchstart', 'wheel', 'scroll', 'keydown', 'focusin'];
@@ -32,6 +33,7 @@ first.addEventListener('click', event => {
     wait();
 });
 
+addEventListener('load', prepare, { once: true });
 setting('theme').then(theme => { if (theme) document.documentElement.dataset.theme = theme; });
 Promise.all([versions(), setting('language')]).then(([kept, language]) => {
     if (kept.length === 0 && (language ?? 'en') === 'en' && location.hash.length < 2) return;
