@@ -6,12 +6,16 @@ namespace Arraywright.Page.Compute;
 /// <summary>The page's side of the worker: one question at a time, the rest in a queue, and an end to what nobody waits for any more.</summary>
 internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
 {
-    /// <summary>A question nobody waits for may still run so long before its worker is ended: a new worker takes longer than that to start.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(4);
+    /// <summary>A question nobody waits for may run so long at least before its worker is ended.</summary>
+    private static readonly TimeSpan LeastPatience = TimeSpan.FromSeconds(4);
+
+    /// <summary>And so many times as long as a worker takes to start: on a slow device a new one is no gain sooner.</summary>
+    private const double StartsWaited = 1.5;
 
     private readonly List<Job> _queue = [];
     private DotNetObjectReference<DeskClient>? _self;
     private Job? _running;
+    private TimeSpan _patience = LeastPatience;
     private bool _isReady;
     private int _lastId;
 
@@ -46,9 +50,11 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
     }
 
     [JSInvokable]
-    public async Task OnReady()
+    public async Task OnReady(double tookMs)
     {
         _isReady = true;
+        TimeSpan waited = TimeSpan.FromMilliseconds(StartsWaited * tookMs);
+        _patience = waited > LeastPatience ? waited : LeastPatience;
         await NextAsync();
     }
 
@@ -132,7 +138,7 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
         }
 
         Changed?.Invoke();
-        TimeSpan left = Patience - (DateTime.UtcNow - job.Began);
+        TimeSpan left = _patience - (DateTime.UtcNow - job.Began);
         if (left > TimeSpan.Zero)
         {
             await Task.Delay(left);

@@ -10,7 +10,7 @@ const mostWeather = 64 << 20;
 /** Starts a worker in place of the one there is; what that one was doing is dropped. */
 export function startWorker(desk) {
     take(data => {
-        if (data.ready) desk.invokeMethodAsync('OnReady');
+        if (data.ready) desk.invokeMethodAsync('OnReady', data.ready);
         else if (data.failed) desk.invokeMethodAsync('OnFailed');
         else if (data.reply !== undefined) desk.invokeMethodAsync('OnReply', data.id, data.reply);
         else if (data.share !== undefined) desk.invokeMethodAsync('OnProgress', data.id, data.share);
