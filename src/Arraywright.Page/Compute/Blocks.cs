@@ -22,6 +22,13 @@ internal static class Blocks
         new Block(BlockKind.Bullets) { Items = [.. assumed.Select(line => new BulletLine($"{line.What}: {line.Value}", line.Why))] },
     ];
 
+    /// <summary>What a person should have in mind before touching anything.</summary>
+    public static IEnumerable<Block> Cautions(IEnumerable<string> cautions) =>
+    [
+        Block.Of(BlockKind.Heading, "Before you touch a lead"),
+        new Block(BlockKind.Bullets) { Items = [.. cautions.Select(caution => new BulletLine("", caution))] },
+    ];
+
     /// <summary>A sentence that begins with a capital and ends in a stop.</summary>
     public static Block Sentence(string words) => Block.Of(BlockKind.Paragraph, words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..].TrimEnd('.')}.");
 }

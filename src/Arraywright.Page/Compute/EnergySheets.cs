@@ -23,6 +23,7 @@ internal static class EnergySheets
             Months(year.Energy),
             .. Rest(year.Energy, year.WeatherSource),
             .. Blocks.Assumed(year.Assumed),
+            .. Blocks.Cautions(year.Cautions),
         ])
         { Files = [new SheetFile("year.csv", "text/csv", EnergyJson.Csv(year))] };
     }
@@ -38,6 +39,7 @@ internal static class EnergySheets
             Block.Of(BlockKind.Picture, chart.Title) with { Svg = chart.ToSvg() },
             .. Rest(day.Energy, day.WeatherSource),
             .. Blocks.Assumed(day.Assumed),
+            .. Blocks.Cautions(day.Cautions),
         ])
         { Files = [new SheetFile("day.csv", "text/csv", EnergyJson.Csv(day))] };
     }

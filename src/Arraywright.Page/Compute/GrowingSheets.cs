@@ -88,6 +88,6 @@ internal static class GrowingSheets
         Block.Of(BlockKind.Heading, "The weather"),
         Blocks.Sentence(weather),
         .. Blocks.Assumed(assumed),
-        new Block(BlockKind.Bullets) { Items = [.. cautions.Select(caution => new BulletLine("", caution))] },
+        .. Blocks.Cautions(cautions),
     ];
 }

@@ -27,7 +27,7 @@ internal static class PartsSheet
             .. list.Inputs.SelectMany(Pieces),
             .. Others(list),
             .. Blocks.Assumed(list.Assumed),
-            new Block(BlockKind.Bullets) { Items = [.. list.Cautions.Select(caution => new BulletLine("", caution))] },
+            .. Blocks.Cautions(list.Cautions),
         ])
         { Files = [new SheetFile("parts.csv", "text/csv", PartsJson.Csv(list))] };
     }
