@@ -80,6 +80,7 @@ public sealed class VerdictSentenceTests
             "The best 2 were worked out again hour by hour, and are listed by that, and so was every other wiring until it could no longer catch up. Proved over every hour: none of them does better than the one shown.",
             ProofSentence.Of(search, [SampleResults.Go.Designs[0]]),
             StringComparison.Ordinal);
+        Assert.Contains("The best was worked out again hour by hour, and so was the only other one that could have matched it. Proved", ProofSentence.Of(search with { Exact = Exact with { Resolved = 1, LookedAt = 1 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
         Assert.Contains("The best was worked out again hour by hour. Proved", ProofSentence.Of(search with { Exact = Exact with { Resolved = 1 } }, [SampleResults.Go.Designs[0]]), StringComparison.Ordinal);
     }
 

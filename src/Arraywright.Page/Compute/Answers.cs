@@ -95,9 +95,7 @@ internal static class Answers
             case QuestionKind.Ask:
                 return AskSheet.Of(Planner.Ask(plan, options, progress, CancellationToken.None));
             case QuestionKind.Netlist:
-                bool isStated = plan.Inputs.Any(input => input.StatedWiring is not null);
-                PlanResult wired = isStated ? Planner.Check(plan with { Goal = Goal.Peak }, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
-                return NetlistSheet.Of(CurveStudy.Of(wired, options));
+                return NetlistSheet.Of(CurveStudy.RunAll(plan, options, progress, CancellationToken.None));
             case QuestionKind.Report:
                 return ReportSheet.Of(ReportSubject.Run(plan, options, question.Date, progress, CancellationToken.None));
         }

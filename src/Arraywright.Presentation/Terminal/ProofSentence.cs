@@ -55,7 +55,7 @@ public static class ProofSentence
         string resolved = exact.Resolved == 1 ? "The best was worked out again hour by hour" : $"The best {exact.Resolved} were worked out again hour by hour, and are listed by that";
         if (search.Proved)
         {
-            string others = exact.LookedAt == 0 ? "" : exact.LookedAt == 1 ? ", and so was the only other wiring" : ", and so was every other wiring until it could no longer catch up";
+            string others = exact.LookedAt == 0 ? "" : exact.LookedAt == 1 ? ", and so was the only other one that could have matched it" : ", and so was every other wiring until it could no longer catch up";
             return $"{resolved}{others}. Proved over every hour: none of {them} does better than {best}.";
         }
 

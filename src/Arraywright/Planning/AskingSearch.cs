@@ -19,7 +19,7 @@ internal sealed class AskingSearch
     public AskingSearch(SearchProblem within, SearchProblem beyond, CancellationToken cancellation)
     {
         (_beyond, _cancellation, _differs) = (beyond, cancellation, SearchSetup.LimitsBind(within, beyond));
-        _options = TakesAnyPanel(within) ? OnlyBest : SearchOptions.Default;
+        _options = _differs && TakesAnyPanel(within) ? OnlyBest : SearchOptions.Default;
         _running = _differs && Threads.AreMany ? Task.Run(() => Run(_options, progress: null), CancellationToken.None) : null;
     }
 

@@ -20,16 +20,27 @@ public static class CurveStudy
     public static CurveResult Run(Plan plan, string? input, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
         bool stated = plan.Inputs.Any(planned => planned.StatedWiring is not null && (input is null || planned.Input.Name == input));
-        // A curve needs no year: what a stated wiring earns is not asked.
-        PlanResult result = stated ? Planner.Check(plan with { Goal = Goal.Peak }, options) : Planner.Answer(plan, options, progress, cancellation);
+        PlanResult result = Wired(plan, stated, options, progress, cancellation);
         return Of(result, Index(result.Designs[0], input), options);
     }
+
+    /// <summary>The curve of every input that the stated wiring connects, or the best where none is stated, in plan order.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="options">Conditions.</param>
+    /// <param name="progress">Told the share done of a search.</param>
+    /// <param name="cancellation">Ends a search early.</param>
+    public static ImmutableArray<CurveResult> RunAll(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation) =>
+        Of(Wired(plan, plan.Inputs.Any(planned => planned.StatedWiring is not null), options, progress, cancellation), options);
 
     /// <summary>The curve of each input that an answer's first design connects, in plan order.</summary>
     /// <param name="result">The answer.</param>
     /// <param name="options">Conditions.</param>
     public static ImmutableArray<CurveResult> Of(PlanResult result, PlannerOptions options) =>
         [.. Enumerable.Range(0, result.Plan.Inputs.Length).Where(index => result.Designs[0].Assignments[index].Wiring is not null).Select(index => Of(result, index, options))];
+
+    /// <summary>The wiring to draw. A curve needs no year: what a stated wiring earns is not asked.</summary>
+    private static PlanResult Wired(Plan plan, bool isStated, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation) =>
+        isStated ? Planner.Check(plan with { Goal = Goal.Peak }, options) : Planner.Answer(plan, options, progress, cancellation);
 
     private static CurveResult Of(PlanResult result, int index, PlannerOptions options)
     {
