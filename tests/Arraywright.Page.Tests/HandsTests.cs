@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 
 namespace Arraywright.Page.Tests;
 
-/// <summary>The main job by keyboard alone, by thumb, and while something long runs.</summary>
+/// <summary>The main job by keyboard alone and by thumb.</summary>
 public sealed class HandsTests(Chromium chromium)
 {
     [Fact]
@@ -44,30 +44,6 @@ public sealed class HandsTests(Chromium chromium)
         }
 
         await Assertions.Expect(visit.Page.Locator(".right .verdict.level-stop")).ToBeVisibleAsync(new() { Timeout = Visit.PatienceMs });
-    }
-
-    [Fact]
-    public async Task The_page_never_freezes_while_it_computes()
-    {
-        await using Visit visit = await chromium.VisitAsync();
-        await visit.TakeExampleAsync("cheese-dairy-two-inputs");
-        await visit.Page.EvaluateAsync("() => { window.longest = 0; new PerformanceObserver(list => list.getEntries().forEach(entry => { window.longest = Math.max(window.longest, entry.duration); })).observe({ type: 'longtask' }); }");
-        await visit.Page.Locator("#f-panels-0-count").FillAsync("3");
-        await visit.AnsweredAsync();
-        await visit.Page.WaitForTimeoutAsync(500);
-        TestContext.Current.TestOutputHelper?.WriteLine($"longest task of the page's own thread: {await visit.Page.EvaluateAsync<double>("() => window.longest")} ms");
-        TestContext.Current.TestOutputHelper?.WriteLine($"in the worker: {await visit.Page.Locator("#settled").GetAttributeAsync("data-worker-ms")} ms");
-        // A long search can be stopped, and the page goes on.
-        await visit.Page.Locator("#f-panels-0-count").FillAsync("40");
-        ILocator stop = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true });
-        if (await stop.IsVisibleAsync())
-        {
-            await stop.ClickAsync();
-        }
-
-        await visit.Page.Locator("#f-panels-0-count").FillAsync("2");
-        await visit.AnsweredAsync();
-        Assert.NotEmpty(await visit.Verdict.InnerTextAsync());
     }
 
     private static async Task TabToAsync(Visit visit, string id)

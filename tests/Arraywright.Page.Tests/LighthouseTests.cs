@@ -5,6 +5,7 @@ using Arraywright.Page.Tests.Browser;
 namespace Arraywright.Page.Tests;
 
 /// <summary>The page as an independent program judges it: Lighthouse (npm), desktop profile. Its mark for speed depends on the machine and is written down, not asserted.</summary>
+[Collection(nameof(Alone))]
 public sealed class LighthouseTests
 {
     private static readonly string Program = Path.Combine(Repository.Root, "artifacts", "npm", "node_modules", ".bin", "lighthouse");

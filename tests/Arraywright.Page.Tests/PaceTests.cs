@@ -6,6 +6,7 @@ using Microsoft.Playwright;
 namespace Arraywright.Page.Tests;
 
 /// <summary>How long a person waits, measured and written down, not asserted: that depends on the machine. ./test prints what is found here.</summary>
+[Collection(nameof(Alone))]
 public sealed class PaceTests(Chromium chromium)
 {
     private const int Edits = 3;
@@ -58,6 +59,29 @@ public sealed class PaceTests(Chromium chromium)
         double answeredMs = watch.Elapsed.TotalMilliseconds;
         Assert.True(answeredMs > openMs);
         Report($"first visit, empty cache: a screen to type into after {openMs:0} ms; an example pressed at once is answered after {answeredMs:0} ms");
+    }
+
+    [Fact]
+    public async Task The_page_never_freezes_while_it_computes()
+    {
+        await using Visit visit = await chromium.VisitAsync();
+        await visit.TakeExampleAsync("cheese-dairy-two-inputs");
+        await visit.Page.EvaluateAsync("() => { window.longest = 0; new PerformanceObserver(list => list.getEntries().forEach(entry => { window.longest = Math.max(window.longest, entry.duration); })).observe({ type: 'longtask' }); }");
+        await visit.Page.Locator("#f-panels-0-count").FillAsync("3");
+        await visit.AnsweredAsync();
+        await visit.Page.WaitForTimeoutAsync(500);
+        Report($"two inputs, goal year, one change: the longest task of the page's own thread {await visit.Page.EvaluateAsync<double>("() => window.longest"):0} ms");
+        // A long search can be stopped, and the page goes on.
+        await visit.Page.Locator("#f-panels-0-count").FillAsync("40");
+        ILocator stop = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true });
+        if (await stop.IsVisibleAsync())
+        {
+            await stop.ClickAsync();
+        }
+
+        await visit.Page.Locator("#f-panels-0-count").FillAsync("2");
+        await visit.AnsweredAsync();
+        Assert.NotEmpty(await visit.Verdict.InnerTextAsync());
     }
 
     private static async Task<double> FigureAsync(Visit visit, string attribute) =>

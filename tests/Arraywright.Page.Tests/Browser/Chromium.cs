@@ -32,6 +32,7 @@ public sealed class Chromium : IAsyncLifetime
             return;
         }
 
+        Assertions.SetDefaultExpectTimeout(Visit.PatienceMs);
         _server = await PageServer.StartAsync(Repository.PublishedPage);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
