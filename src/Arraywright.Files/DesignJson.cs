@@ -133,6 +133,7 @@ internal static class DesignJson
         json.WriteString("voc_weather_year_source", assignment.VocWeather?.Source);
         json.Figure("isc_stc_a", assignment.IscStcA);
         json.Figure("isc_design_a", assignment.IscDesignA);
+        json.OptionalFigures("string_fuses_a", assignment.StringFusesA);
         WriteOperating(json, assignment);
         json.WriteStartArray("findings");
         foreach (Finding finding in assignment.Findings)

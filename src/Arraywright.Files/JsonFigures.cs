@@ -32,6 +32,25 @@ internal static class JsonFigures
         }
     }
 
+    /// <summary>A named list of figures, null where there is none.</summary>
+    public static void OptionalFigures(this Utf8JsonWriter json, string name, ImmutableArray<double?> values)
+    {
+        json.WriteStartArray(name);
+        foreach (double? value in values)
+        {
+            if (value is { } figure)
+            {
+                json.WriteRawValue(Written(name, figure));
+            }
+            else
+            {
+                json.WriteNullValue();
+            }
+        }
+
+        json.WriteEndArray();
+    }
+
     /// <summary>A named list of figures on one line.</summary>
     public static void Figures(this Utf8JsonWriter json, string name, ImmutableArray<double> values)
     {

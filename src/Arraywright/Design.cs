@@ -56,6 +56,9 @@ public sealed record Assignment
     /// <summary>The limit that its unit's inputs share, where together they would draw more than that; else null.</summary>
     public UnitHold? HeldByUnit { get; init; }
 
+    /// <summary>The fuse that each string must have, A, in the order of the wiring's strings: null for a string that needs none, or for which none is made.</summary>
+    public ImmutableArray<double?> StringFusesA { get; init; } = [];
+
     /// <summary>What each rule says, in rule order.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 

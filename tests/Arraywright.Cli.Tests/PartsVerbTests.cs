@@ -94,15 +94,19 @@ public sealed class PartsVerbTests
         }
     }
 
-    [Fact]
-    public void A_socket_that_is_too_weak_stops_and_quiet_says_so_in_one_sentence()
+    [Theory]
+    [InlineData(40)]
+    [InlineData(25)]
+    public void The_weakest_piece_stops_and_quiet_says_so_in_one_sentence(double connectorA)
     {
         string folder = Directory.CreateTempSubdirectory().FullName;
         string file = Path.Combine(folder, "shed.yaml");
-        File.WriteAllText(file, File.ReadAllText(Example("orchard-fuses")).Replace("socket: 50 A", "socket: 20 A", StringComparison.Ordinal));
+        string weak = File.ReadAllText(Example("orchard-fuses")).Replace("socket: 50 A", "socket: 20 A", StringComparison.Ordinal);
+        File.WriteAllText(file, weak.Replace("connector: 40 A", $"connector: {connectorA} A", StringComparison.Ordinal));
         (int exit, string output, _) = Session.Run("parts", file, "--quiet");
         Assert.Equal(1, exit);
         Assert.StartsWith("STOP: do not build it like this.", output, StringComparison.Ordinal);
+        Assert.Contains("socket", output, StringComparison.Ordinal);
         Assert.Contains("33.60 A, at most 20 A", string.Join(' ', output.Split('\n')), StringComparison.Ordinal);
         Directory.Delete(folder, recursive: true);
     }

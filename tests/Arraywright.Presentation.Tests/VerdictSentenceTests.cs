@@ -9,6 +9,18 @@ public sealed class VerdictSentenceTests
     public void Go_says_what_the_input_takes() =>
         Assert.Equal("GO: connect it as drawn; nothing is against it, and store-a takes 360 W in full sun.", VerdictSentence.Of(SampleResults.Go));
 
+    [Theory]
+    [InlineData("GO: connect it as drawn, with a 12 A fuse in each string; nothing else is against it, and store-a takes 360 W in full sun.", 12.0, 12.0)]
+    [InlineData("GO: connect it as drawn, with the string fuses drawn; nothing else is against it, and store-a takes 360 W in full sun.", 12.0, null)]
+    [InlineData("GO: connect it as drawn, with the string fuses drawn; nothing else is against it, and store-a takes 360 W in full sun.", 12.0, 15.0)]
+    [InlineData("GO: connect it as drawn; nothing is against it, and store-a takes 360 W in full sun.", null, null)]
+    public void Go_names_the_fuses_without_which_it_would_be_no_go(string sentence, double? firstA, double? secondA)
+    {
+        Design best = SampleResults.Go.Designs[0];
+        Design fused = best with { Assignments = [best.Assignments[0] with { StringFusesA = [firstA, secondA] }] };
+        Assert.Equal(sentence, VerdictSentence.Of(SampleResults.Go with { Designs = [fused] }));
+    }
+
     [Fact]
     public void Ask_names_the_open_question_with_its_figures_and_counts_the_others() =>
         Assert.Equal(

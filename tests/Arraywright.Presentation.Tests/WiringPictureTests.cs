@@ -23,6 +23,15 @@ public sealed class WiringPictureTests
         """);
 
     [Fact]
+    public void A_string_that_must_have_a_fuse_has_it_at_its_plus_end() => Assert.Equal(
+        """
+            in + ──┬─[+ b −]───────────────────────┬── − in
+                   ├─(fuse 12 A)──[+ a −]──[+ a −]─┤
+                   └─(fuse 12 A)──[+ a −]──[+ a −]─┘
+        """,
+        Draw("b | 2*a | 2*a", null, 12, 12));
+
+    [Fact]
     public void Panels_side_by_side_in_a_string_have_rails_of_their_own() => Draws(
         "a + (b | c)",
         """
@@ -67,11 +76,11 @@ public sealed class WiringPictureTests
 
     private static void Draws(string wiring, string expected) => Assert.Equal(expected, Draw(wiring));
 
-    private static string Draw(string text)
+    private static string Draw(string text, params double?[] fusesA)
     {
         Assert.True(WiringText.TryParse(text, out Wiring? wiring, out _));
         StringWriter writer = new() { NewLine = "\n" };
-        WiringPicture.Write(writer, wiring, "in", TerminalStyle.Plain);
+        WiringPicture.Write(writer, wiring, [.. fusesA], "in", TerminalStyle.Plain);
         return writer.ToString().TrimEnd('\n');
     }
 }

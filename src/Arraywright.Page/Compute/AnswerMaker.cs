@@ -44,17 +44,18 @@ internal static class AnswerMaker
         Power = Figures.Of(design.PeakPowerW, "W"),
         ChosenFor = string.Join(", ", design.ChosenFor),
         LeftOver = design.Verdict == Level.Stop ? "" : DesignsTable.LeftOver(design),
-        Inputs = [.. design.Assignments.Select(assignment => Of(assignment, design.Verdict))],
+        Inputs = [.. result.Plan.Inputs.Zip(design.Assignments, (planned, assignment) => Of(planned.Input, assignment, design.Verdict))],
         Losses = design.Verdict == Level.Stop ? [] : Ladder(design),
     };
 
-    private static InputSheet Of(Assignment assignment, Level whole) => new()
+    private static InputSheet Of(DcInput input, Assignment assignment, Level whole) => new()
     {
         Input = assignment.Input,
         Level = LevelOf(assignment.Verdict),
         Wiring = assignment.Wiring is { } printed ? WiringText.Print(printed) : null,
         Words = assignment.Wiring is { } told ? $"{WiringWords.Describe(told)} {HowToJoin(told, assignment.Verdict, whole)}".TrimEnd() : "",
-        Drawn = assignment.Wiring is { } drawn ? Drawn(drawn, assignment.Input) : "",
+        Parts = assignment.Verdict == Level.Stop ? "" : $"{PartsWords.Fuses(assignment)} {PartsWords.MustBear(input, assignment)}".Trim(),
+        Drawn = assignment.Wiring is { } drawn ? Drawn(drawn, assignment) : "",
         Meter = assignment.Wiring is null ? [] : [.. MeterTable.Rows(assignment).Select(row => new MeterLine(row.What.Trim(), row.Figure, row.Remark))],
         Findings = [.. assignment.Findings.OrderByDescending(finding => finding.Level).Select(Of)],
     };
@@ -75,10 +76,10 @@ internal static class AnswerMaker
         finding.Source,
         finding.Note);
 
-    private static string Drawn(Wiring wiring, string input)
+    private static string Drawn(Wiring wiring, Assignment assignment)
     {
         StringWriter text = new() { NewLine = "\n" };
-        WiringPicture.Write(text, wiring, input, TerminalStyle.Plain with { Width = DrawnColumns });
+        WiringPicture.Write(text, wiring, assignment.StringFusesA, assignment.Input, TerminalStyle.Plain with { Width = DrawnColumns });
         return text.ToString();
     }
 

@@ -84,6 +84,9 @@ public sealed record InputSheet
     /// <summary>The wiring in words, and how to join it.</summary>
     public required string Words { get; init; }
 
+    /// <summary>Its fuses, and what unrated connectors and sockets must bear; empty where there is nothing to say.</summary>
+    public required string Parts { get; init; }
+
     /// <summary>The wiring drawn in characters, for a screen reader too.</summary>
     public required string Drawn { get; init; }
 

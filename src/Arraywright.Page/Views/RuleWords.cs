@@ -9,6 +9,7 @@ internal static class RuleWords
         ("system_voltage", "The panels themselves are built for a highest voltage too: the whole string's, measured from its ends."),
         ("short_circuit_current", "Strings side by side add their amps. This is the most the array could push, held against what the input bears."),
         ("strong_sun_current", "Now and then the sun is stronger than on the label: cloud edges and snow add up to a quarter. Cables and fuses must bear that; the input's rating usually allows for it."),
+        ("stated_parts", "Whatever the input takes, the amps pass through connectors and a socket first. The weakest of them must bear the strongest sun, or it overheats."),
         ("draw_limit", "An input draws no more amps than it is built for. What the panels could give above that is lost in full sun, and no harm if the maker says so."),
         ("power_limit", "An input takes no more watts than it is built for. More panels still help in dull weather; in full sun the rest is lost."),
         ("unit_power", "All inputs of one unit together take no more watts than the unit is built for."),

@@ -46,16 +46,21 @@ public sealed class PartsScreen(TextWriter writer, TerminalStyle style)
             return list.Shopping.All(line => line is { Buy: 0 } and not { BuyM: > 0 }) ? "every part is at hand and strong enough." : "every part on the list is strong enough for this wiring.";
         }
 
-        if (list.Design.Verdict == list.Verdict)
+        // Of what is against it, the piece that is furthest from bearing what it must, unless more than the parts is against it.
+        Finding? weakest = list.Pieces.SelectMany(piece => piece.Findings).Where(finding => finding.Level == list.Verdict).MinBy(finding => finding.MarginPercent ?? double.MinValue);
+        if (list.Design.Verdict == list.Verdict && (weakest is null || !IsOfParts(list.Design)))
         {
             return list.Verdict == Level.Stop ? "do not build this wiring; `arraywright check` or `plan` tells why." : "the wiring itself has open questions; `arraywright ask` writes them to the maker.";
         }
 
-        Finding[] against = [.. list.Pieces.SelectMany(piece => piece.Findings).Where(finding => finding.Level == list.Verdict)];
-        return against.Length == 0
+        return weakest is null
             ? $"a label looks odd and must be read again: {list.Plan.Doubts[0].Panel}, \"{list.Plan.Doubts[0].Field}\"."
-            : $"{(list.Verdict == Level.Stop ? "do not build it like this." : "settle this before you buy.")} {against[0].Title}: {VerdictSentence.Compared(against[0])}.";
+            : $"{(list.Verdict == Level.Stop ? "do not build it like this." : "settle this before you buy.")} {weakest.Title}: {VerdictSentence.Compared(weakest)}.";
     }
+
+    /// <summary>Whether all that is against a design is the rating stated of a part.</summary>
+    private static bool IsOfParts(Design design) =>
+        design.Assignments.SelectMany(assignment => assignment.Findings).Where(finding => finding.Level == design.Verdict).All(finding => finding.Rule == "stated_parts");
 
     private void WriteShopping(PartsList list)
     {

@@ -17,6 +17,9 @@ internal sealed class PictureBlock
     /// <summary>One panel.</summary>
     public static PictureBlock Of(string label) => new([$"[+ {label} −]"]);
 
+    /// <summary>A fuse in the lead.</summary>
+    public static PictureBlock OfFuse(string rating) => new([$"(fuse {rating})"]);
+
     /// <summary>Blocks one after the other, a lead between each two.</summary>
     public static PictureBlock InSeries(IReadOnlyList<PictureBlock> blocks)
     {

@@ -70,7 +70,7 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
     private void WriteWiring(PlanResult result)
     {
         Design best = result.Designs[0];
-        foreach (Assignment assignment in best.Assignments)
+        foreach ((PlannedInput planned, Assignment assignment) in result.Plan.Inputs.Zip(best.Assignments))
         {
             Heading(WiringHeading(assignment.Verdict, result.Verdict), assignment.Input, best);
             if (assignment.Wiring is not { } wiring)
@@ -79,17 +79,30 @@ public sealed class PlanScreen(TextWriter writer, TerminalStyle style)
                 continue;
             }
 
-            WiringPicture.Write(writer, wiring, assignment.Input, style);
+            WiringPicture.Write(writer, wiring, assignment.StringFusesA, assignment.Input, style);
             writer.WriteLine();
             TextFlow.Write(writer, "  ", $"In short: {DesignsTable.Text(wiring)}", style.Width);
             string join = assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(wiring);
             TextFlow.Write(writer, "  ", $"{WiringWords.Describe(wiring)} {join}", style.Width);
+            if (assignment.Verdict != Level.Stop)
+            {
+                Say(PartsWords.Fuses(assignment));
+                Say(PartsWords.MustBear(planned.Input, assignment));
+            }
         }
 
         if (best.Verdict != Level.Stop && DesignsTable.LeftOver(best) is { Length: > 0 } leftOver)
         {
             writer.WriteLine();
             TextFlow.Write(writer, "  ", $"Left over: {leftOver}.", style.Width);
+        }
+    }
+
+    private void Say(string sentence)
+    {
+        if (sentence.Length > 0)
+        {
+            TextFlow.Write(writer, "  ", sentence, style.Width);
         }
     }
 

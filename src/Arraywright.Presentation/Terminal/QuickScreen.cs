@@ -1,5 +1,6 @@
 using Arraywright.Climate;
 using Arraywright.Electrical;
+using Arraywright.Gear;
 using Arraywright.Limits;
 
 namespace Arraywright.Presentation.Terminal;
@@ -16,12 +17,12 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
     {
         new PlanScreen(writer, style).WriteVerdict(result);
         (_, Finding? told) = VerdictSentence.Worst(result.Designs[0], result.Verdict);
-        foreach (Assignment assignment in result.Designs[0].Assignments)
+        foreach ((PlannedInput planned, Assignment assignment) in result.Plan.Inputs.Zip(result.Designs[0].Assignments))
         {
             if (assignment.Wiring is { } wiring)
             {
                 writer.WriteLine();
-                WriteWiring(assignment, wiring);
+                WriteWiring(planned.Input, assignment, wiring);
                 WriteMeter(assignment, Coldest(result));
                 WriteAgainst(assignment.Findings.Where(finding => finding.Level != Level.Go && finding != told));
             }
@@ -45,15 +46,16 @@ public sealed class QuickScreen(TextWriter writer, TerminalStyle style)
         Line("  ", "A panel in daylight is live: cover it before you touch its leads.");
     }
 
-    private void WriteWiring(Assignment assignment, Wiring wiring)
+    private void WriteWiring(DcInput input, Assignment assignment, Wiring wiring)
     {
         if (wiring.Strings.Length <= TallestPicture)
         {
-            WiringPicture.Write(writer, wiring, assignment.Input, style);
+            WiringPicture.Write(writer, wiring, assignment.StringFusesA, assignment.Input, style);
         }
 
         string join = assignment.Verdict == Level.Stop ? "" : WiringWords.HowToJoin(wiring);
-        Line("  ", $"{WiringWords.Describe(wiring)} {join}");
+        string parts = assignment.Verdict == Level.Stop ? "" : $" {PartsWords.Fuses(assignment)} {PartsWords.MustBear(input, assignment)}";
+        Line("  ", $"{WiringWords.Describe(wiring)} {join}{parts}");
     }
 
     private void WriteMeter(Assignment assignment, string coldest)

@@ -27,7 +27,8 @@ public static class VerdictSentence
 
         if (result.Verdict == Level.Go)
         {
-            return $"connect it as drawn; nothing is against it, and {Takes(best)}.";
+            string fuses = PartsWords.WithFuses(best);
+            return $"connect it as drawn{fuses}; nothing{(fuses.Length > 0 ? " else" : "")} is against it, and {Takes(best)}.";
         }
 
         (Assignment? assignment, Finding? worst) = Worst(best, result.Verdict);

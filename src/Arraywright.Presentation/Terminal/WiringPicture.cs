@@ -1,21 +1,27 @@
+using System.Collections.Immutable;
 using Arraywright.Electrical;
 
 namespace Arraywright.Presentation.Terminal;
 
 /// <summary>A wiring drawn in characters: each panel a box with its two leads, strings from plus on the left to minus on the right, as in the drawings, side-by-side strings stacked.</summary>
-/// <remarks>Too wide for the line, it is drawn with letters for the kinds of panel; still too wide, it is told as an indented list.</remarks>
+/// <remarks>A string that must have a fuse has it at its plus end. Too wide for the line, it is drawn with letters for the kinds of panel; still too wide, it is told as an indented list.</remarks>
 public static class WiringPicture
 {
     private const int Indent = 4;
 
     /// <summary>Writes the picture with the input at its two ends.</summary>
-    public static void Write(TextWriter writer, Wiring wiring, string input, TerminalStyle style)
+    /// <param name="writer">Where the picture goes.</param>
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="fusesA">The fuse of each string, A, null for none, in the order of the canonical wiring's strings; empty for no fuses at all.</param>
+    /// <param name="input">Name of the input.</param>
+    /// <param name="style">Width.</param>
+    public static void Write(TextWriter writer, Wiring wiring, ImmutableArray<double?> fusesA, string input, TerminalStyle style)
     {
         Wiring canonical = WiringText.Canonical(wiring);
         string left = $"{input} + ──";
         string right = $"── − {input}";
         int room = style.Width - Indent - left.Length - right.Length;
-        PictureBlock block = Draw(canonical, name => name);
+        PictureBlock block = Draw(canonical, fusesA, name => name);
         if (block.Width <= room)
         {
             WriteBlock(writer, block, left, right);
@@ -23,7 +29,7 @@ public static class WiringPicture
         }
 
         string[] kinds = [.. canonical.Panels.Distinct(StringComparer.Ordinal)];
-        block = Draw(canonical, name => Letter(kinds, name));
+        block = Draw(canonical, fusesA, name => Letter(kinds, name));
         if (block.Width <= room && kinds.Length <= 26)
         {
             WriteBlock(writer, block, left, right);
@@ -32,6 +38,14 @@ public static class WiringPicture
         }
 
         WriteList(writer, canonical, Indent);
+    }
+
+    private static PictureBlock Draw(Wiring wiring, ImmutableArray<double?> fusesA, Func<string, string> label)
+    {
+        PictureBlock[] strings = [.. wiring.Strings.Select((part, index) => index < fusesA.Length && fusesA[index] is { } fuseA
+            ? PictureBlock.InSeries([PictureBlock.OfFuse(Figures.Stated(fuseA, "A")), Draw(part, label)])
+            : Draw(part, label))];
+        return strings.Length == 1 ? strings[0] : PictureBlock.InParallel(strings);
     }
 
     private static PictureBlock Draw(Wiring wiring, Func<string, string> label) => wiring switch

@@ -12,6 +12,7 @@ public static class DesignRules
         new SystemVoltageRule(),
         new ShortCircuitCurrentRule(),
         new StrongSunCurrentRule(),
+        new StatedPartsRule(),
         new DrawLimitRule(),
         new PowerLimitRule(),
         new StartVoltageRule(),
@@ -23,6 +24,18 @@ public static class DesignRules
 
     /// <summary>What every rule says of a wiring on an input, in rule order. What belongs to a whole unit is judged by <see cref="UnitRules"/>.</summary>
     public static ImmutableArray<Finding> Judge(RuleContext context) => [.. All.SelectMany(rule => rule.Judge(context))];
+
+    /// <summary>The fuse that each string must have, A; null for a string that needs none, or for which none is made.</summary>
+    public static ImmutableArray<double?> StringFusesA(RuleContext context)
+    {
+        var fusesA = new double?[context.Wiring.Strings.Length];
+        foreach (StringFuse fuse in new FuseNeeds(context).Fuses)
+        {
+            fusesA[fuse.String] = fuse.SizeA;
+        }
+
+        return [.. fusesA];
+    }
 
     /// <summary>The worst that the rules say, looked for no further than past <paramref name="enough"/>; rules that could not say worse are not run.</summary>
     public static Level Worst(RuleContext context, Level enough)

@@ -9,6 +9,9 @@ public static class InputAllowance
     /// <summary>Most short-circuit amps by label, A; 0 where no current is stated, since then any array must be asked about.</summary>
     public static double ShortCircuitA(DcInput input) => OfferedCurrent.To(input)?.Limit.Allowed ?? 0;
 
+    /// <summary>Most short-circuit amps by label that the connectors and the socket bear, whoever allows more, A; infinite where no rating is stated.</summary>
+    public static double PartsA(DcInput input) => StatedPartsRule.MostA(input);
+
     /// <summary>Most amps at maximum power by label, A; infinite where nothing is stated or the word behind the limit clears any.</summary>
     /// <remarks>After <see cref="ShortCircuitA"/>: a word on what the array may offer clears what is drawn, as long as no more is offered.</remarks>
     public static double MaximumPowerA(DcInput input) => (input.MaxCurrent ?? input.RatedCurrent) switch

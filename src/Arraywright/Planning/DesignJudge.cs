@@ -77,12 +77,13 @@ internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions
             };
         }
 
+        wiring = WiringText.Canonical(wiring);
         RuleContext context = Context(wiring, input);
         double labelA = LabelSums.ShortCircuitA(wiring, physics.Stock);
         return new Assignment
         {
             Input = input.Name,
-            Wiring = WiringText.Canonical(wiring),
+            Wiring = wiring,
             VocStcV = LabelSums.OpenCircuitV(wiring, physics.Stock),
             VocColdV = ColdVoltage.Of(context),
             VocWeather = physics.Weather?.Of(wiring),
@@ -90,6 +91,7 @@ internal sealed class DesignJudge(PlanPhysics physics, ImmutableArray<Conditions
             IscDesignA = 1.25 * labelA,
             Conditions = physics.Of(wiring.Panels.First(), seen),
             Operating = new Circuit(physics.Tree(wiring, seen)).TakenBy(PlanPhysics.Window(input)),
+            StringFusesA = DesignRules.StringFusesA(context),
             Findings = DesignRules.Judge(context),
         };
     }

@@ -15,7 +15,7 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
     private Plan Plan => physics.Plan;
 
     /// <summary>The search for the best wiring that no rule is worse than <paramref name="worst"/> about.</summary>
-    /// <param name="worst">Go: within everything stated. Ask: within the volts only, as if every maker had agreed.</param>
+    /// <param name="worst">Go: within everything stated. Ask: within the volts and what stated parts bear, as if every maker had agreed.</param>
     public SearchProblem Problem(Level worst)
     {
         RuleContext context = judge.Context(new Wiring.Single(Plan.Panels[0].Panel.Name), Plan.Inputs[0].Input);
@@ -93,13 +93,14 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
     {
         SearchInput bare = new(input.Name, PlanPhysics.Window(input), input.MaxVoltageV, physics.Wires.RunOhm)
         {
+            MaxIscSumA = InputAllowance.PartsA(input),
             Unit = Plan.Units.Select(unit => unit.Name).ToList().IndexOf(input.Unit ?? ""),
         };
         return worst > Level.Go
             ? bare
             : bare with
             {
-                MaxIscSumA = InputAllowance.ShortCircuitA(input),
+                MaxIscSumA = Math.Min(bare.MaxIscSumA, InputAllowance.ShortCircuitA(input)),
                 MaxImpSumA = InputAllowance.MaximumPowerA(input),
                 MaxLabelPowerW = InputAllowance.LabelPowerW(input),
             };

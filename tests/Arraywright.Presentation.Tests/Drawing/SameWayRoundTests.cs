@@ -24,7 +24,7 @@ public sealed partial class SameWayRoundTests
         Assert.StartsWith($"Within a string {from} plugs into the next {into};", WiringWords.HowToJoin(SampleSheets.Parse("a + b | a + b")), StringComparison.Ordinal);
 
         StringWriter picture = new();
-        WiringPicture.Write(picture, wiring, "in", TerminalStyle.Plain);
+        WiringPicture.Write(picture, wiring, [], "in", TerminalStyle.Plain);
         Assert.Contains($"a {from}]──[{into} b", picture.ToString(), StringComparison.Ordinal);
     }
 
