@@ -97,10 +97,16 @@ internal static class Work
         }
     }
 
+    // What the system calls a full and a read-only disk: errno ENOSPC and EROFS, and the same on Windows.
+    private const int DiskFull = 28, WindowsDiskFull = unchecked((int)0x80070070);
+    private const int ReadOnly = 30, WindowsReadOnly = unchecked((int)0x80070013);
+
     private static string Why(Exception refused) => refused switch
     {
         DirectoryNotFoundException or FileNotFoundException => "its folder is not there, or takes no files",
         UnauthorizedAccessException => "you may not write there",
+        IOException { HResult: DiskFull or WindowsDiskFull } => "no room is left there; nothing that was there has changed",
+        IOException { HResult: ReadOnly or WindowsReadOnly } => "it can only be read there",
         _ => refused.Message,
     };
 }

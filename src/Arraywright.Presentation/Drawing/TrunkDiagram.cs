@@ -134,13 +134,14 @@ internal sealed class TrunkDiagram(Sketch sketch, double plusPx, double minusPx,
     {
         string[] words = [DrawingWords.Input(hookup), DrawingWords.Limit(input), .. DrawingWords.AtUnit(hookup)];
         double leftPx = plusPx - 26;
+        double widthPx = Math.Min(rightPx - leftPx, Math.Max(minusPx + 26 - leftPx, Sketch.Width(words, isFirstBold: true) + 24));
         double heightPx = (words.Length * Sketch.LinePx) + 22;
         sketch.Group(string.Join(", ", words), inner =>
         {
-            inner.Box(leftPx, _topPx, rightPx - leftPx, heightPx, Pen.Outline, null);
+            inner.Box(leftPx, _topPx, widthPx, heightPx, Pen.Outline, null);
             inner.Text(plusPx, _topPx + 15, "+", isBold: true, Anchor.Middle);
             inner.Text(minusPx, _topPx + 15, Terminal.Figures.Minus.ToString(CultureInfo.InvariantCulture), isBold: true, Anchor.Middle);
-            inner.Lines(leftPx + 8, _topPx + 18, rightPx - leftPx - 16, words, isFirstBold: true);
+            inner.Lines(leftPx + 8, _topPx + 18, widthPx - 16, words, isFirstBold: true);
         });
         _topPx += heightPx;
     }

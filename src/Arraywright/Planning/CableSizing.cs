@@ -93,12 +93,24 @@ internal sealed class CableSizing
                 double bornA = part.Panels.Min(name => _stock[name].Panel.MaxSeriesFuseA) ?? double.PositiveInfinity;
                 double designA = Math.Max(StrongSunCurrentRule.Factor * ownA, Math.Min(StrongSunCurrentRule.Factor * (allA - ownA), bornA));
                 ConductorDuty duty = new(designA, LabelSums.MaximumPowerA(part, _stock), VoltageV(wiring), cable.StringLengthM.Value, 0);
-                ConductorSize size = ConductorSizing.Choose(duty, _place, StringShare * MaxDrop(_plan)).Size;
+                double fuseA = Figures.Over(StrongSunCurrentRule.Factor * (allA - ownA), bornA) ? StringFuse.For(0, _place.Rules, ownA, bornA).SizeA ?? 0 : 0;
+                ConductorSize size = ForFuse(fuseA, ConductorSizing.Choose(duty, _place, StringShare * MaxDrop(_plan)).Size);
                 most = size.AreaMm2 > most.AreaMm2 ? size : most;
             }
         }
 
         return cable.StringAreaMm2.Origin == Origin.Derived && cable.StringAreaMm2.Value > most.AreaMm2 ? ConductorSize.Of(cable.StringAreaMm2.Value) : most;
+    }
+
+    /// <summary>The size, or a thicker one where the string's fuse asks for it.</summary>
+    private ConductorSize ForFuse(double fuseA, ConductorSize size)
+    {
+        while (SmallConductor.MostFuseA(size.AreaMm2, _place.Rules) < fuseA && ConductorSizing.Thicker(size) is { } thicker)
+        {
+            size = thicker;
+        }
+
+        return size;
     }
 
     /// <summary>A size of the run against what it must carry and the drop that the circuit has with it, in strong sun on a mild day: the drop it is judged by later.</summary>

@@ -1,3 +1,4 @@
+using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Parts;
 using CsCheck;
@@ -176,6 +177,42 @@ public sealed class PiecesTests
             Assert.Empty(lead.Findings);
         });
     }
+
+    [Theory]
+    [InlineData(2.08, Level.Stop, 15)]
+    [InlineData(3.31, Level.Stop, 20)]
+    [InlineData(4, Level.Stop, 20)]
+    [InlineData(5.26, Level.Go, 30)]
+    [InlineData(6, Level.Go, 30)]
+    public void By_the_rules_us_thin_cable_has_a_largest_fuse_of_its_own(double stringMm2, Level level, double mostA)
+    {
+        // 1.5625 × 14 = 21.9 A: a fuse of 25 A. NEC 240.4(D), from memory: 14 AWG 15 A, 12 AWG 20 A, 10 AWG 30 A; 4 mm² is thinner than 10 AWG.
+        Finding finding = Assert.Single(ThreeBulls(RuleSet.Us, Sourced.Given(stringMm2)).Of(PieceKind.StringFuse)[0].Findings, finding => finding.Title.Contains("may have before it", StringComparison.Ordinal));
+        Assert.Equal((level, 25, mostA), (finding.Level, finding.Value, finding.Limit!.Value));
+    }
+
+    [Theory]
+    [InlineData(RuleSet.Us, 8.37)]
+    [InlineData(RuleSet.Iec, 2.5)]
+    public void Thick_cable_has_none_and_the_rules_iec_know_none(RuleSet rules, double stringMm2) =>
+        Assert.DoesNotContain(ThreeBulls(rules, Sourced.Given(stringMm2)).Of(PieceKind.StringFuse)[0].Findings, finding => finding.Title.Contains("may have before it", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_string_cable_whose_size_is_open_is_thick_enough_for_its_fuse()
+    {
+        PartsList list = ThreeBulls(RuleSet.Us, Sourced.Assumed(4.0, "open"));
+        Assert.Equal(25, list.Of(PieceKind.StringFuse)[0].RatingA);
+        Assert.True(list.Plan.Cable.StringAreaMm2.Value >= 5.25);
+        Assert.All(list.Of(PieceKind.StringFuse)[0].Findings, finding => Assert.Equal(Level.Go, finding.Level));
+    }
+
+    private static PartsList ThreeBulls(RuleSet rules, Sourced<double> stringMm2) => PartsScene.Of("bull | bull | bull", plan => plan with
+    {
+        Rules = rules,
+        Panels = [Fused(Stock("bull", 45, 14, 37.6, 13.3, 3), 30)],
+        Cable = PartsScene.Copper with { AreaMm2 = stringMm2.Origin == Origin.Given ? Sourced.Given(25.0) : Sourced.Assumed(4.0, "open"), StringLengthM = Sourced.Given(2.0), StringAreaMm2 = stringMm2 },
+        Assumed = [new Assumption(Cable.SizeName, "4 mm2", "open")],
+    });
 
     private static PanelStock Fused(PanelStock stock, double fuseA) => stock with { Panel = stock.Panel with { MaxSeriesFuseA = fuseA } };
 
