@@ -5,6 +5,16 @@ namespace Arraywright.Presentation.Tests;
 
 public sealed class FindingsTableTests
 {
+    [Fact]
+    public void A_note_is_said_once()
+    {
+        Finding finding = SampleResults.Go.Designs[0].Assignments[0].Findings[0] with { Note = "Fewer panels side by side." };
+        StringWriter writer = new();
+        FindingsTable.Write(writer, [finding with { Title = "one" }, finding with { Title = "other" }, finding with { Title = "third", Note = null }], TerminalStyle.Plain);
+        Assert.Equal(2, writer.ToString().Split("Fewer panels side by side.").Length);
+        Assert.Equal(2, writer.ToString().Split("As said above.").Length);
+    }
+
     // Value, limit, margin as the rule states it, level; then what is read. Percentages recomputed by hand: 2.5/50, 13.44/10 − 1, (31.2 − 12)/12, (12 − 9)/12.
     public static TheoryData<double, double, double, Level, string, string> Cases => new()
     {

@@ -36,7 +36,7 @@ internal static class HtmlStyle
         caption { text-align: left; font-weight: 600; padding: 0.2rem 0; }
         th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.5rem; border-top: 1px solid var(--line); }
         thead .figure { white-space: normal; }
-        thead th { background: var(--pale); } tbody th { font-weight: 600; min-width: 7em; } tbody th.go, tbody th.ask, tbody th.stop, tbody th.figure { min-width: 0; }
+        thead th { background: var(--pale); } tbody th { font-weight: 600; min-width: 8em; } tbody th.go, tbody th.ask, tbody th.stop, tbody th.figure { min-width: 0; white-space: nowrap; overflow-wrap: normal; }
         .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
         tbody th { overflow-wrap: anywhere; }
         .note td { border-top: 0; padding-top: 0; font-size: 0.88rem; }
@@ -64,7 +64,10 @@ internal static class HtmlStyle
           body { max-width: none; padding: 0; font-size: 10pt; }
           h2, h3, caption { break-after: avoid; }
           .steps > li, tr, figure, .verdict { break-inside: avoid; }
+          tr:has(+ tr.note) { break-after: avoid; }
           .table { overflow: visible; }
+          tbody tr:first-child { break-before: avoid; }
+          footer { display: none; }
         }
 
         """;

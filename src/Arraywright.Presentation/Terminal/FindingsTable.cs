@@ -9,19 +9,29 @@ public static class FindingsTable
     public static void Write(TextWriter writer, IReadOnlyList<Finding> findings, TerminalStyle style)
     {
         TextTable table = new(false, false, true, false, false);
-        foreach (Finding finding in findings.OrderByDescending(finding => finding.Level))
+        foreach ((Finding finding, string? note) in InOrder(findings))
         {
             table.Add(
                 [Word(finding), finding.Title, Value(finding), Limit(finding), Margin(finding)],
                 text => style.ForLevel(finding.Level, text));
             table.AddNote(finding.Level == Level.Go ? finding.Working : $"{finding.Working} [{finding.Source}]", 1);
-            if (finding.Note is { } note)
+            if (note is not null)
             {
                 table.AddNote($"→ {note}", 1);
             }
         }
 
         table.Write(writer, 2, style.Width, wrapped: 1);
+    }
+
+    /// <summary>The findings as they are shown, each with its note; one that was said already is not said again.</summary>
+    internal static IEnumerable<(Finding Finding, string? Note)> InOrder(IEnumerable<Finding> findings)
+    {
+        HashSet<string> said = new(StringComparer.Ordinal);
+        foreach (Finding finding in findings.OrderByDescending(finding => finding.Level))
+        {
+            yield return (finding, finding.Note is { } note && !said.Add(note) ? "As said above." : finding.Note);
+        }
     }
 
     /// <summary>The level in one short word; "note" for what passes a figure without harm, which "go" beside it would contradict.</summary>

@@ -30,10 +30,10 @@ internal static class FindingsSection
     public static ReportBlock.Table Table(string caption, IEnumerable<Finding> findings) => new(
         caption,
         [new("", false, 1), new("what is compared", false, 6), new("figure", true, 2), new("limit", false, 2), new("room", false, 3)],
-        [.. findings.OrderByDescending(finding => finding.Level).Select(Row)]);
+        [.. FindingsTable.InOrder(findings).Select(shown => Row(shown.Finding, shown.Note))]);
 
-    private static ReportRow Row(Finding finding) => new(
+    private static ReportRow Row(Finding finding, string? note) => new(
         [FindingsTable.Word(finding), finding.Title, FindingsTable.Value(finding), FindingsTable.Limit(finding), FindingsTable.Margin(finding)],
-        finding.Note is { } note ? [$"{finding.Working} [{finding.Source}]", note] : [$"{finding.Working} [{finding.Source}]"],
+        note is not null ? [$"{finding.Working} [{finding.Source}]", note] : [$"{finding.Working} [{finding.Source}]"],
         finding.Level);
 }
