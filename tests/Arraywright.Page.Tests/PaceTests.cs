@@ -9,7 +9,7 @@ namespace Arraywright.Page.Tests;
 [Collection(nameof(Alone))]
 public sealed class PaceTests(Chromium chromium)
 {
-    private const int Edits = 3;
+    private const int Edits = 5;
 
     private static readonly string EightPanels = """
         plan: Eight panels
@@ -23,30 +23,31 @@ public sealed class PaceTests(Chromium chromium)
           - {name: store, max_voltage: 150 V, max_current: 15 A, max_power: 1400 W}
         """;
 
-    [Theory]
-    [InlineData("peak")]
-    [InlineData("year")]
-    public async Task A_change_settles(string goal)
+    [Fact]
+    public async Task A_change_settles()
     {
         await using Visit visit = await chromium.VisitAsync();
-        await visit.GoAsync("file");
-        await visit.OpenFileAsync("eight.yaml", System.Text.Encoding.UTF8.GetBytes(EightPanels.Replace("goal: peak", $"goal: {goal}", StringComparison.Ordinal)));
-        await visit.GoAsync("plan");
-        await visit.AnsweredAsync();
-        List<double> firstMs = [], settledMs = [], workerMs = [];
-        for (int edit = 0; edit < Edits; edit++)
+        foreach (string goal in new[] { "peak", "year" })
         {
-            string before = await visit.Page.Locator("#settled").GetAttributeAsync("data-count") ?? "";
-            await visit.Page.Locator("#f-panels-0-voc").FillAsync(string.Create(CultureInfo.InvariantCulture, $"{22.8 - (edit / 10.0):0.0}"));
-            await Assertions.Expect(visit.Page.Locator("#settled")).Not.ToHaveAttributeAsync("data-count", before, new() { Timeout = Visit.PatienceMs });
+            await visit.GoAsync("file");
+            await visit.OpenFileAsync("eight.yaml", System.Text.Encoding.UTF8.GetBytes(EightPanels.Replace("goal: peak", $"goal: {goal}", StringComparison.Ordinal)));
+            await visit.GoAsync("plan");
             await visit.AnsweredAsync();
-            firstMs.Add(await FigureAsync(visit, "data-first-ms"));
-            settledMs.Add(await FigureAsync(visit, "data-ms"));
-            workerMs.Add(await FigureAsync(visit, "data-worker-ms"));
-        }
+            List<double> firstMs = [], settledMs = [], workerMs = [];
+            for (int edit = 0; edit < Edits; edit++)
+            {
+                string before = await visit.Page.Locator("#settled").GetAttributeAsync("data-count") ?? "";
+                await visit.Page.Locator("#f-panels-0-voc").FillAsync(string.Create(CultureInfo.InvariantCulture, $"{22.8 - (edit / 10.0):0.0}"));
+                await Assertions.Expect(visit.Page.Locator("#settled")).Not.ToHaveAttributeAsync("data-count", before);
+                await visit.AnsweredAsync();
+                firstMs.Add(await FigureAsync(visit, "data-first-ms"));
+                settledMs.Add(await FigureAsync(visit, "data-ms"));
+                workerMs.Add(await FigureAsync(visit, "data-worker-ms"));
+            }
 
-        Assert.All(settledMs, ms => Assert.True(ms > 0));
-        Report($"8 panels of two kinds, goal {goal}, medians of {Edits} changes: a verdict after {Middle(firstMs)} ms, the whole answer after {Middle(settledMs)} ms; with its pictures {Middle(workerMs)} ms in the worker");
+            Assert.All(settledMs, ms => Assert.True(ms > 0));
+            Report($"8 panels of two kinds, goal {goal}, medians of {Edits} changes: a verdict after {Middle(firstMs)} ms, the whole answer after {Middle(settledMs)} ms; with its pictures {Middle(workerMs)} ms in the worker");
+        }
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Arraywright.Electrical;
+using Arraywright.Gear;
 using Arraywright.Files;
 using Arraywright.Limits;
 using Arraywright.Presentation.Terminal;

@@ -69,15 +69,32 @@ internal static class Answers
             return;
         }
 
+        PlanResult? first = null;
         if (!isCheck && AsBefore(plan, question) is { } before)
         {
-            send(new Reply { Answer = AnswerMaker.Of(Planner.Check(before, options)) with { IsFirst = true } });
+            first = Planner.Check(before, options);
+            send(new Reply { Answer = AnswerMaker.Of(first) with { IsFirst = true } });
+            send(new Reply { Pictures = PictureMaker.Of(first, options) });
         }
 
         PlanResult result = isCheck ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
-        send(new Reply { Answer = AnswerMaker.Of(result) });
-        send(new Reply { Pictures = PictureMaker.Of(result, options) });
+        AnswerSheet answer = AnswerMaker.Of(result);
+        if (first is null)
+        {
+            send(new Reply { Answer = answer });
+            send(new Reply { Pictures = PictureMaker.Of(result, options) });
+            return;
+        }
+
+        // Another wiring comes with its pictures: words of one beside the drawing of another would be plugged together wrongly.
+        send(new Reply { Answer = answer, Pictures = IsDrawn(first, result) ? null : PictureMaker.Of(result, options) });
     }
+
+    /// <summary>Whether the pictures of one answer are those of the other: the same wirings with the same copper and the same verdict.</summary>
+    private static bool IsDrawn(PlanResult first, PlanResult result) =>
+        first.Verdict == result.Verdict
+        && first.Plan.Cable == result.Plan.Cable
+        && first.Designs[0].Assignments.Select(assignment => assignment.Wiring).SequenceEqual(result.Designs[0].Assignments.Select(assignment => assignment.Wiring));
 
     /// <summary>The plan with the wirings on the screen stated, to be judged without their year; null where there are none, or the plan lacks the panels for them now.</summary>
     private static Plan? AsBefore(Plan plan, Question question) =>

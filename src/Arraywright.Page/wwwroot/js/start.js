@@ -7,6 +7,8 @@ const signs = ['pointermove', 'pointerdown', 'touchstart', 'wheel', 'scroll', 'k
 const first = document.getElementById('first');
 const opening = document.getElementById('opening');
 const pressable = root => [...root.querySelectorAll('a, button')];
+// This runtime draws and does not compute: compiling its loops is what would keep the page from answering.
+const plain = ['--no-jiterpreter-traces-enabled', '--no-jiterpreter-interp-entry-enabled', '--no-jiterpreter-jit-call-enabled'];
 let isBegun = false;
 let pressed = -1;
 
@@ -15,6 +17,8 @@ function begin() {
     isBegun = true;
     const script = document.createElement('script');
     script.src = '_framework/blazor.webassembly.js';
+    script.setAttribute('autostart', 'false');
+    script.onload = () => Blazor.start({ configureRuntime: runtime => runtime.withRuntimeOptions(plain) });
     document.body.append(script);
 }
 

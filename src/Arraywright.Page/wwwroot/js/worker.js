@@ -2,7 +2,8 @@
 import { dotnet } from '../_framework/dotnet.js';
 import { setting } from './kept.js';
 
-const { getAssemblyExports, getConfig, setModuleImports } = await dotnet.create();
+// Compiling every loop that runs a little costs more than it saves: only what runs very often is.
+const { getAssemblyExports, getConfig, setModuleImports } = await dotnet.withRuntimeOptions(['--jiterpreter-minimum-trace-hit-count=100000']).create();
 let id = 0;
 setModuleImports('desk', {
     reply: json => self.postMessage({ id, reply: json }),
