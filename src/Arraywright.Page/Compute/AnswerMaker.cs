@@ -1,6 +1,6 @@
 using Arraywright.Electrical;
-using Arraywright.Gear;
 using Arraywright.Files;
+using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Presentation.Terminal;
 

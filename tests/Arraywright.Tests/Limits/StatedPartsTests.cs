@@ -3,8 +3,8 @@ using Arraywright.Gear;
 using Arraywright.Limits;
 using Arraywright.Parts;
 using Arraywright.Planning;
-using Arraywright.Tests.Parts;
 using Arraywright.Testing;
+using Arraywright.Tests.Parts;
 using CsCheck;
 using static Arraywright.Testing.LimitsScene;
 
