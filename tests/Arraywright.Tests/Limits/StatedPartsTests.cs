@@ -66,7 +66,7 @@ public sealed class StatedPartsTests
     [InlineData(8.0, 0)]
     public void The_search_keeps_to_what_they_bear_whatever_the_maker_allows(double? socketA, int strings)
     {
-        // 50 V: two of 22.9 V in a row at most; the best of four panels is two strings, and one string where the socket bears only 1.25 × 6.72 = 8.4 A.
+        // On 60 V two of 22.9 V in a row at most: the best of four panels is two strings, 16.8 A in strong sun; one string is 1.25 × 6.72 = 8.4 A.
         Plan plan = PartsScene.Plan("", bare => bare with { Panels = [PartsScene.Shed(4)] }, _ => Input(60) with
         {
             SocketA = socketA,
