@@ -21,6 +21,7 @@ internal sealed class CableSizing
     private readonly Dictionary<string, PanelStock> _stock;
     private readonly PlanPhysics _physics;
     private readonly ImmutableArray<Conditions> _seen;
+    private readonly DesignJudge _judge;
 
     private CableSizing(Plan plan)
     {
@@ -29,6 +30,7 @@ internal sealed class CableSizing
         _stock = plan.Panels.ToDictionary(each => each.Panel.Name, StringComparer.Ordinal);
         _physics = new PlanPhysics(plan);
         _seen = _physics.Seen(StatedConditions.None);
+        _judge = new DesignJudge(_physics, _seen);
     }
 
     /// <summary>Whether the plan leaves the size to the tool and nothing has sized it yet.</summary>
@@ -83,18 +85,24 @@ internal sealed class CableSizing
             return ConductorSize.Of(cable.StringAreaMm2.Value);
         }
 
-        foreach (Wiring wiring in wirings.OfType<Wiring>())
+        for (int i = 0; i < wirings.Length; i++)
         {
+            if (wirings[i] is not { } wiring)
+            {
+                continue;
+            }
+
             double allA = LabelSums.ShortCircuitA(wiring, _stock);
-            foreach (Wiring part in wiring.Strings)
+            ImmutableArray<double?> fusesA = DesignRules.StringFusesA(_judge.Context(wiring, _plan.Inputs[i].Input));
+            for (int part = 0; part < fusesA.Length; part++)
             {
                 // What others drive back is held to the label's largest series fuse, by a fuse where it must be.
-                double ownA = LabelSums.ShortCircuitA(part, _stock);
-                double bornA = part.Panels.Min(name => _stock[name].Panel.MaxSeriesFuseA) ?? double.PositiveInfinity;
+                Wiring own = wiring.Strings[part];
+                double ownA = LabelSums.ShortCircuitA(own, _stock);
+                double bornA = own.Panels.Min(name => _stock[name].Panel.MaxSeriesFuseA) ?? double.PositiveInfinity;
                 double designA = Math.Max(StrongSunCurrentRule.Factor * ownA, Math.Min(StrongSunCurrentRule.Factor * (allA - ownA), bornA));
-                ConductorDuty duty = new(designA, LabelSums.MaximumPowerA(part, _stock), VoltageV(wiring), cable.StringLengthM.Value, 0);
-                double fuseA = Figures.Over(StrongSunCurrentRule.Factor * (allA - ownA), bornA) ? StringFuse.For(0, _place.Rules, ownA, bornA).SizeA ?? 0 : 0;
-                ConductorSize size = ForFuse(fuseA, ConductorSizing.Choose(duty, _place, StringShare * MaxDrop(_plan)).Size);
+                ConductorDuty duty = new(designA, LabelSums.MaximumPowerA(own, _stock), VoltageV(wiring), cable.StringLengthM.Value, 0);
+                ConductorSize size = ForFuse(fusesA[part] ?? 0, ConductorSizing.Choose(duty, _place, StringShare * MaxDrop(_plan)).Size);
                 most = size.AreaMm2 > most.AreaMm2 ? size : most;
             }
         }
