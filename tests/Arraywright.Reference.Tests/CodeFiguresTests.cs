@@ -64,9 +64,9 @@ public sealed class CodeFiguresTests
     public void The_fuse_window_of_8_21_A_holds_15_and_16_A()
     {
         // IEC 62548: 1.5 × 8.21 = 12.315 < In < 2.4 × 8.21 = 19.704. Smallest standard 10 × 38 mm size: 15 A; none in it under 15 A.
-        Assert.Equal(15, StringFuse.For(0, RuleSet.Iec, 8.21, double.PositiveInfinity).SizeA);
-        Assert.Equal(15, StringFuse.For(0, RuleSet.Iec, 8.21, 15).SizeA);
-        Assert.Null(StringFuse.For(0, RuleSet.Iec, 8.21, 14.9).SizeA);
+        Assert.Equal(15, new StringFuse(0, RuleSet.Iec, 8.21, double.PositiveInfinity).SizeA);
+        Assert.Equal(15, new StringFuse(0, RuleSet.Iec, 8.21, 15).SizeA);
+        Assert.Null(new StringFuse(0, RuleSet.Iec, 8.21, 14.9).SizeA);
     }
 
     [Theory]

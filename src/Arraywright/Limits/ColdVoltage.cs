@@ -4,11 +4,18 @@ using Arraywright.Limits.Rules;
 
 namespace Arraywright.Limits;
 
-/// <summary>What one panel adds to its string's open-circuit voltage in the cold, two ways.</summary>
+/// <summary>What one panel, or a part of a string, adds to the string's open-circuit voltage in the cold, two ways.</summary>
 /// <remarks>A string's cold voltage is the larger of the two sums over its positions; a block of panels side by side counts with its highest panel.</remarks>
 /// <param name="CodeV">By the label's own coefficient, or by the code's table where the label gives none, V.</param>
 /// <param name="ModelV">By the circuit model, V. It may raise the verdict's figure, never lower it.</param>
-public readonly record struct ColdPanelVolts(double CodeV, double ModelV);
+public readonly record struct ColdPanelVolts(double CodeV, double ModelV)
+{
+    /// <summary>The larger of the two, V: what decides.</summary>
+    public double HigherV => Math.Max(CodeV, ModelV);
+
+    /// <summary>Both in series.</summary>
+    internal ColdPanelVolts InSeriesWith(ColdPanelVolts next) => new(CodeV + next.CodeV, ModelV + next.ModelV);
+}
 
 /// <summary>Open-circuit voltage in the cold, for the hard limit: the worst case, not the expected one.</summary>
 /// <remarks>
@@ -30,11 +37,14 @@ public static class ColdVoltage
     /// <summary>Whether a cold voltage is over the input's limit; at the limit is not over.</summary>
     public static bool IsOver(double coldV, double maxVoltageV) => Figures.Over(coldV, maxVoltageV);
 
-    internal static double Of(Wiring part, RuleContext context)
+    internal static double Of(Wiring part, RuleContext context) => BothWays(part, context).HigherV;
+
+    /// <summary>Cold open-circuit voltage of the highest string of a part, by the label or the code's table and by the model.</summary>
+    internal static ColdPanelVolts BothWays(Wiring part, RuleContext context)
     {
         double coldestC = context.Temperatures.ColdestCellC.Value;
         ColdPanelVolts Volts(string name) => PerPanel(context.Panel(name), coldestC, context.Physics);
-        return Math.Max(part.HighestV(name => Volts(name).CodeV), part.HighestV(name => Volts(name).ModelV));
+        return new ColdPanelVolts(part.HighestV(name => Volts(name).CodeV), part.HighestV(name => Volts(name).ModelV));
     }
 
     /// <summary>Only a coefficient that the label gives may govern: a typical one is for energy, not for safety.</summary>

@@ -34,7 +34,7 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
             Weights = [.. ranking.Ranking.Moments.Select(moment => moment.WeightH)],
             UnitMaxW = [.. Plan.Units.Select(unit => unit.MaxPower?.Figure ?? double.PositiveInfinity)],
             UnitMaxLabelPowerW = worst > Level.Go ? [] : [.. Plan.Units.Select(InputAllowance.LabelPowerW)],
-            MaxBesideA = part => StringAllowance.BesideA(context with { Wiring = part }, worst),
+            MaxBesideA = new StringAllowance(context, worst).BesideA,
             StringOhm = physics.Wires.StringOhm,
             ContactOhm = physics.Wires.ContactOhm,
             Family = Plan.Panels.Length > 1 && Plan.Panels.Sum(stock => stock.Count) <= MostPanelsInBlocks ? WiringFamily.StringsOfBlocks : WiringFamily.Strings,
@@ -46,7 +46,7 @@ internal sealed class SearchSetup(PlanPhysics physics, RankingWorth ranking, Des
     public static bool LimitsBind(SearchProblem within, SearchProblem beyond) =>
         !within.Inputs.SequenceEqual(beyond.Inputs) || !within.Stocks.Select(stock => stock.ColdLabelV).SequenceEqual(beyond.Stocks.Select(stock => stock.ColdLabelV));
 
-    /// <summary>Thousands of strings ask for the cold volts of the same few panels.</summary>
+    /// <summary>Hundreds of positions ask for the cold volts of the same few panels.</summary>
     private static ArrayPhysics Remembering(ArrayPhysics physics)
     {
         var known = new Dictionary<(string, Conditions), double>();

@@ -16,12 +16,10 @@ internal static class SingleStrings
     {
         Planner.Setting setting = new(plan, PlannerOptions.Default);
         SearchProblem within = new SearchSetup(setting.Physics, setting.Ranking, setting.Judge).Problem(Level.Go);
-        Func<Wiring, double> beside = within.MaxBesideA ?? (_ => 0);
         SearchProblem alone = within with
         {
             Family = WiringFamily.Strings,
             Stocks = [.. within.Stocks.Select(stock => stock with { MaxBesideA = Math.Min(stock.MaxBesideA, 0) })],
-            MaxBesideA = part => Math.Min(beside(part), 0),
         };
         SearchOutcome outcome = WiringSearch.Run(alone, SearchOptions.Default with { NodeBudget = Nodes }, progress: null, cancellation);
         return outcome.Best.IsEmpty ? null : outcome.Best[0].Wirings;

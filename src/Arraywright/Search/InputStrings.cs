@@ -16,7 +16,7 @@ internal sealed class InputStrings
         {
             Row row = catalog.Rows[i];
             Place[i] = -1;
-            if (Allows(input, row) && row.IscA <= MostA(input, catalog, i))
+            if (Allows(input, row) && row.IscA <= Rounded.Most(input.MaxIscSumA) && row.IscA <= MostA(input, catalog, i))
             {
                 Place[i] = rows.Count;
                 buckets[pile.Lowest[row.Part]].Add(rows.Count);
@@ -65,5 +65,5 @@ internal sealed class InputStrings
         row.IsString && Rounded.Within(row.ColdV, input.MaxVoltageV) && Rounded.Within(row.ImpA, input.MaxImpSumA);
 
     private static double MostA(SearchInput input, StringCatalog catalog, int row) =>
-        Rounded.Most(Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA[row]));
+        Rounded.Most(Math.Min(input.MaxIscSumA, catalog.Rows[row].IscA + catalog.BesideA(row)));
 }

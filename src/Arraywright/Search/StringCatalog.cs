@@ -10,7 +10,8 @@ namespace Arraywright.Search;
 /// <param name="MaxSystemV">Lowest system voltage its panels allow, V.</param>
 /// <param name="IscA">Label short-circuit current, summed, A.</param>
 /// <param name="ImpA">Label current at maximum power, summed, A.</param>
-internal sealed record Block(int[] Kinds, int Part, double ColdLabelV, double ColdModelV, double MaxSystemV, double IscA, double ImpA);
+/// <param name="Wiring">It as a wiring.</param>
+internal sealed record Block(int[] Kinds, int Part, double ColdLabelV, double ColdModelV, double MaxSystemV, double IscA, double ImpA, Wiring Wiring);
 
 /// <summary>A row of blocks in series: a string, or the beginning of longer ones.</summary>
 /// <param name="Parent">Index of the same row without its last block; −1 for none.</param>
@@ -49,7 +50,7 @@ internal sealed class StringCatalog
     private readonly int _limit;
     private readonly List<Row> _rows = [];
     private readonly Effort _effort;
-    private double[]? _besideA;
+    private readonly double[] _besideA;
 
     /// <summary>Lists the strings.</summary>
     /// <param name="problem">Pile and inputs.</param>
@@ -65,6 +66,8 @@ internal sealed class StringCatalog
         Pile = pile;
         Blocks = [.. BlocksOf(problem.Family)];
         Extend(-1, new Row(-1, 0, 0, 0, 0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity, IsString: false));
+        _besideA = new double[_rows.Count];
+        Array.Fill(_besideA, double.NaN);
     }
 
     /// <summary>The pile.</summary>
@@ -79,17 +82,16 @@ internal sealed class StringCatalog
     /// <summary>Whether all are listed.</summary>
     public bool Complete { get; private set; } = true;
 
-    /// <summary>Most label short-circuit amps that may stand beside each row, A; negative where it may not be connected.</summary>
-    public double[] BesideA => _besideA ??= [.. _rows.Select((row, index) => row.IsString ? Beside(index) : -1)];
+    /// <summary>Most label short-circuit amps that may stand beside a string, A; negative where it may not be connected. Asked once a string.</summary>
+    public double BesideA(int row) => double.IsNaN(_besideA[row]) ? _besideA[row] = Beside(row) : _besideA[row];
 
     /// <summary>The string as a wiring.</summary>
     public Wiring WiringOf(int row)
     {
-        var positions = new Stack<Wiring>();
-        for (int at = row; at >= 0; at = _rows[at].Parent)
+        var positions = new Wiring[_rows[row].Blocks];
+        for ((int at, int i) = (row, positions.Length); at >= 0; at = _rows[at].Parent)
         {
-            positions.Push(Wiring.InParallel(
-                Blocks[_rows[at].LastBlock].Kinds.Select(Wiring (kind) => new Wiring.Single(_problem.Stocks[kind].Name))));
+            positions[--i] = Blocks[_rows[at].LastBlock].Wiring;
         }
 
         return Wiring.InSeries(positions);
@@ -138,7 +140,8 @@ internal sealed class StringCatalog
             panels.Max(p => p.ColdModelV),
             panels.Min(p => p.MaxSystemV),
             panels.Sum(p => p.LabelIscA),
-            panels.Sum(p => p.LabelImpA));
+            panels.Sum(p => p.LabelImpA),
+            Wiring.InParallel(panels.Select(Wiring (p) => new Wiring.Single(p.Name))));
     }
 
     private void Extend(int parent, Row row)

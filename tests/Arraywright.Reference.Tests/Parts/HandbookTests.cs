@@ -38,7 +38,7 @@ public sealed class HandbookTests
     public void A_string_fuse_by_156_percent(double shortCircuitA, double leastA, double fuseA)
     {
         // NEC 690.8(A)(1), 690.9(B): 1.25 × 1.25 × Isc, next of 240.6(A) with the sizes for fuses.
-        StringFuse fuse = StringFuse.For(0, RuleSet.Us, shortCircuitA, 30);
+        StringFuse fuse = new StringFuse(0, RuleSet.Us, shortCircuitA, 30);
         Assert.Equal(leastA, fuse.LowA, 0.0005);
         Assert.Equal(fuseA, fuse.SizeA);
     }
@@ -47,7 +47,7 @@ public sealed class HandbookTests
     public void A_string_fuse_by_the_window_of_the_iec()
     {
         // IEC 62548: 1.5 × 8.21 = 12.315 < In < 2.4 × 8.21 = 19.704: 15 A.
-        StringFuse fuse = StringFuse.For(0, RuleSet.Iec, 8.21, 30);
+        StringFuse fuse = new StringFuse(0, RuleSet.Iec, 8.21, 30);
         Assert.Equal((12.315, 19.704, 15.0), (Math.Round(fuse.LowA, 9), Math.Round(fuse.HighA, 9), fuse.SizeA));
     }
 
@@ -55,7 +55,7 @@ public sealed class HandbookTests
     public void A_fuse_over_the_label_of_the_panel_does_not_fit()
     {
         // 1.5625 × 11 = 17.19 A asks for 20 A; the label bears 15 A.
-        Assert.Null(StringFuse.For(0, RuleSet.Us, 11, 15).SizeA);
+        Assert.Null(new StringFuse(0, RuleSet.Us, 11, 15).SizeA);
     }
 
     [Fact]

@@ -164,6 +164,6 @@ public sealed class BackFeedTests
     public void No_fuse_is_named_outside_the_window(double shortCircuitA, double? sizeA)
     {
         // 0.4 A: 0.6 to 0.96 A holds no size; 0.5 A: 0.75 to 1.2 A holds 1 A; 30 A: above 45 A there is none.
-        Assert.Equal(sizeA, StringFuse.For(0, RuleSet.Iec, shortCircuitA, double.PositiveInfinity).SizeA);
+        Assert.Equal(sizeA, new StringFuse(0, RuleSet.Iec, shortCircuitA, double.PositiveInfinity).SizeA);
     }
 }

@@ -37,7 +37,8 @@ public sealed class StringAllowanceProperties
                 RuleContext context = WiringText.Canonical(RandomArrays.Wiring(new Random(seed), 0, panels)).On(LimitsScene.Input(1000), kinds);
                 double OfferedA(Wiring part) => LabelSums.ShortCircuitA(part, context.Stock);
                 double sumA = OfferedA(context.Wiring);
-                bool fits = context.Wiring.Strings.All(part => sumA - OfferedA(part) <= StringAllowance.BesideA(context with { Wiring = part }, worst) + (1e-9 * sumA));
+                StringAllowance allowance = new(context, worst);
+                bool fits = context.Wiring.Strings.All(part => sumA - OfferedA(part) <= allowance.BesideA(part) + (1e-9 * sumA));
                 bool passes = new IRule[] { new BackFeedRule(), new SystemVoltageRule() }.All(rule => rule.Judge(context).All(finding => finding.Level <= worst));
 
                 Assert.Equal(passes, fits);

@@ -13,22 +13,58 @@ internal sealed record BackFeed(string Panel, int String, double OtherStringsA, 
     public double ReverseA => StrongSunCurrentRule.Factor * (OtherStringsA + SameBlockA);
 
     /// <summary>One entry a panel, each string in turn.</summary>
-    public static IEnumerable<BackFeed> Into(RuleContext context)
+    public static List<BackFeed> Into(RuleContext context)
     {
-        double ShortCircuitA(Wiring part) => LabelSums.ShortCircuitA(part, context.Stock);
-
-        // Added up over the others, not subtracted from the total: equal strings then give equal figures to the last bit.
-        double Others(Wiring.Parallel block, int own) => block.Parts.Where((_, index) => index != own).Sum(ShortCircuitA);
-
-        IEnumerable<BackFeed> Walk(Wiring part, int index, double otherA, double blockA) => part switch
+        List<BackFeed> feeds = [];
+        for (int i = 0; i < context.Wiring.Strings.Length; i++)
         {
-            Wiring.Single single => [new BackFeed(single.Panel, index, otherA, blockA)],
-            Wiring.Series series => series.Parts.SelectMany(inner => Walk(inner, index, otherA, blockA)),
-            Wiring.Parallel block => block.Parts.SelectMany((inner, own) => Walk(inner, index, otherA, blockA + Others(block, own))),
-            _ => throw new InvalidOperationException("A wiring is a panel, a series or a parallel."),
-        };
+            Walk(context.Wiring.Strings[i], i, context.Wiring is Wiring.Parallel whole ? OthersA(whole, i, context) : 0, 0, context, feeds);
+        }
 
-        return context.Wiring.Strings.SelectMany((part, index) =>
-            Walk(part, index, context.Wiring is Wiring.Parallel whole ? Others(whole, index) : 0, 0));
+        return feeds;
+    }
+
+    /// <summary>The same within one string, or a part of one, with nothing beside it.</summary>
+    public static List<BackFeed> Inside(Wiring part, RuleContext context)
+    {
+        List<BackFeed> feeds = [];
+        Walk(part, 0, 0, 0, context, feeds);
+        return feeds;
+    }
+
+    private static void Walk(Wiring part, int index, double otherA, double blockA, RuleContext context, List<BackFeed> feeds)
+    {
+        switch (part)
+        {
+            case Wiring.Single single:
+                feeds.Add(new BackFeed(single.Panel, index, otherA, blockA));
+                break;
+            case Wiring.Series series:
+                foreach (Wiring inner in series.Parts)
+                {
+                    Walk(inner, index, otherA, blockA, context, feeds);
+                }
+
+                break;
+            case Wiring.Parallel block:
+                for (int own = 0; own < block.Parts.Length; own++)
+                {
+                    Walk(block.Parts[own], index, otherA, blockA + OthersA(block, own, context), context, feeds);
+                }
+
+                break;
+        }
+    }
+
+    /// <summary>Added up over the others, not subtracted from the total: equal strings then give equal figures to the last bit.</summary>
+    private static double OthersA(Wiring.Parallel block, int own, RuleContext context)
+    {
+        double sumA = 0;
+        for (int i = 0; i < block.Parts.Length; i++)
+        {
+            sumA += i == own ? 0 : LabelSums.ShortCircuitA(block.Parts[i], context.Stock);
+        }
+
+        return sumA;
     }
 }

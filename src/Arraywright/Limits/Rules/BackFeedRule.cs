@@ -1,5 +1,3 @@
-using Arraywright.Gear;
-
 namespace Arraywright.Limits.Rules;
 
 /// <summary>What the other strings drive into a string that fails short, against the panels' largest series fuse; and when string fuses become compulsory.</summary>
@@ -18,34 +16,6 @@ internal sealed class BackFeedRule : IRule
             : needs.Unknown.MaxBy(feed => feed.ReverseA / FuseNeeds.StrongA(context.Panel(feed.Panel))) is { } unknown ? NotKnown(context, needs, unknown)
             : Figure(needs, LeastRoom(needs)) with { Note = needs.Over.Length > 0 ? $"Fuses are compulsory: {Fuses(context, needs.Fuses)}." : Silent(needs) };
     }
-
-    /// <summary>Most label amps that the other strings may offer together before this one is stopped, or asked about where nothing worse than <see cref="Level.Go"/> will do, A.</summary>
-    /// <param name="alone">The string by itself.</param>
-    /// <param name="worst">The worst that may be said.</param>
-    /// <returns>Infinite where a fuse settles it; negative where its own blocks are too strong already.</returns>
-    public static double MostBesideA(RuleContext alone, Level worst)
-    {
-        FuseNeeds needs = new(alone);
-        bool fuseFits = needs.Fuse(0).SizeA is not null;
-        double mostA = double.PositiveInfinity;
-        foreach (BackFeed feed in needs.All)
-        {
-            double? ratingA = needs.RatingA(feed);
-            if (!fuseFits || (ratingA is null && worst == Level.Go))
-            {
-                double besideA = ((ratingA ?? FuseNeeds.StrongA(alone.Panel(feed.Panel))) / StrongSunCurrentRule.Factor) - feed.SameBlockA;
-
-                // By itself a string needs no fuse for what no label forbids: that is only asked about.
-                mostA = Math.Min(mostA, ratingA is null && worst > Level.Go ? Math.Max(besideA, 0) : besideA);
-            }
-        }
-
-        return mostA;
-    }
-
-    /// <summary>The most that this gives for any string that holds a panel, A: where its label gives a figure, a fuse may settle it.</summary>
-    public static double MostBesideA(Panel panel, Level worst) =>
-        panel.MaxSeriesFuseA is null && worst == Level.Go ? FuseNeeds.StrongA(panel) / StrongSunCurrentRule.Factor : double.PositiveInfinity;
 
     /// <summary>A fuse is needed that is not made: what decides is its size, not what it is needed for.</summary>
     private Finding NoneFits(FuseNeeds needs, StringFuse fuse)

@@ -31,16 +31,7 @@ internal sealed class FuseNeeds
     public StringFuse[] Fuses { get; }
 
     /// <summary>The fuse that a string would take.</summary>
-    public StringFuse Fuse(int index)
-    {
-        // What its panels bear is lessened by what a block adds inside the string, where the string's fuse does not help (IEC 62548, a fuse for a group).
-        double bornA = All
-            .Where(feed => feed.String == index && RatingA(feed) is not null)
-            .Select(feed => RatingA(feed)!.Value - (StrongSunCurrentRule.Factor * feed.SameBlockA))
-            .DefaultIfEmpty(double.PositiveInfinity)
-            .Min();
-        return StringFuse.For(index, _context.Rules, LabelSums.ShortCircuitA(_context.Wiring.Strings[index], _context.Stock), bornA);
-    }
+    public StringFuse Fuse(int index) => BackFeedRoom.Of(_context.Wiring.Strings[index], _context).Fuse(index, _context.Rules);
 
     /// <summary>The largest series fuse on the label of a panel, A; null when it is silent.</summary>
     public double? RatingA(BackFeed feed) => _context.Panel(feed.Panel).MaxSeriesFuseA;

@@ -25,9 +25,6 @@ internal sealed class SystemVoltageRule : IRule
             .First();
     }
 
-    /// <summary>What this rule says of a string.</summary>
-    public static Level LevelOf(Wiring part, RuleContext context) => LevelAt(ColdVoltage.Of(part, context), LimitV(part, context), Silent(part, context));
-
     /// <summary>Cold volts above which a panel is never let go, V; infinite where no worse than <see cref="Level.Ask"/> is said of it.</summary>
     public static double MostV(Panel panel, Level worst) => panel.MaxSystemVoltageV ?? (worst == Level.Go ? ExtraLowV : double.PositiveInfinity);
 
