@@ -8,6 +8,11 @@ internal static class PlainText
     /// <summary>The text, its control characters and halves of characters replaced by the sign for "unreadable".</summary>
     public static string Clean(string text)
     {
+        if (text.AsSpan().IndexOfAnyExceptInRange(' ', '~') < 0)
+        {
+            return text;
+        }
+
         StringBuilder clean = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
         {

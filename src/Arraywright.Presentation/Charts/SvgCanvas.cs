@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Xml;
 using OxyPlot;
@@ -31,9 +30,9 @@ internal sealed class SvgCanvas : RenderContextBase
         using (XmlWriter svg = XmlWriter.Create(whole, new XmlWriterSettings { OmitXmlDeclaration = true, NewLineChars = "\n" }))
         {
             svg.WriteStartElement("svg", Namespace);
-            svg.WriteAttributeString("viewBox", $"0 0 {Number(chart.WidthPx)} {Number(chart.HeightPx)}");
-            svg.WriteAttributeString("width", Number(chart.WidthPx));
-            svg.WriteAttributeString("height", Number(chart.HeightPx));
+            svg.WriteAttributeString("viewBox", $"0 0 {SvgNumber.Of(chart.WidthPx)} {SvgNumber.Of(chart.HeightPx)}");
+            svg.WriteAttributeString("width", SvgNumber.Of(chart.WidthPx));
+            svg.WriteAttributeString("height", SvgNumber.Of(chart.HeightPx));
             svg.WriteAttributeString("role", "img");
             svg.WriteAttributeString("font-family", "Helvetica, Arial, sans-serif");
             svg.WriteElementString("title", Namespace, PlainText.Clean(chart.Title));
@@ -51,7 +50,7 @@ internal sealed class SvgCanvas : RenderContextBase
         if (points.Count > 1 && Visible(stroke, thickness))
         {
             _svg.WriteStartElement("polyline");
-            _svg.WriteAttributeString("points", Points(points));
+            _svg.WriteAttributeString("points", SvgNumber.Points(points, point => point.X, point => point.Y));
             _svg.WriteAttributeString("fill", "none");
             Stroke(stroke, thickness, dashArray);
             _svg.WriteEndElement();
@@ -80,7 +79,7 @@ internal sealed class SvgCanvas : RenderContextBase
     public override void DrawPolygon(IList<ScreenPoint> points, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[] dashArray, LineJoin lineJoin)
     {
         _svg.WriteStartElement("polygon");
-        _svg.WriteAttributeString("points", Points(points));
+        _svg.WriteAttributeString("points", SvgNumber.Points(points, point => point.X, point => point.Y));
         Fill(fill);
         Stroke(stroke, thickness, dashArray);
         _svg.WriteEndElement();
@@ -95,10 +94,10 @@ internal sealed class SvgCanvas : RenderContextBase
         }
 
         _svg.WriteStartElement("rect");
-        _svg.WriteAttributeString("x", Number(rectangle.Left));
-        _svg.WriteAttributeString("y", Number(rectangle.Top));
-        _svg.WriteAttributeString("width", Number(rectangle.Width));
-        _svg.WriteAttributeString("height", Number(rectangle.Height));
+        _svg.WriteAttributeString("x", SvgNumber.Of(rectangle.Left));
+        _svg.WriteAttributeString("y", SvgNumber.Of(rectangle.Top));
+        _svg.WriteAttributeString("width", SvgNumber.Of(rectangle.Width));
+        _svg.WriteAttributeString("height", SvgNumber.Of(rectangle.Height));
         Fill(fill);
         Stroke(stroke, thickness, null);
         if (edgeRenderingMode == EdgeRenderingMode.PreferSharpness)
@@ -113,10 +112,10 @@ internal sealed class SvgCanvas : RenderContextBase
     public override void DrawEllipse(OxyRect extents, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode)
     {
         _svg.WriteStartElement("ellipse");
-        _svg.WriteAttributeString("cx", Number(extents.Center.X));
-        _svg.WriteAttributeString("cy", Number(extents.Center.Y));
-        _svg.WriteAttributeString("rx", Number(extents.Width / 2));
-        _svg.WriteAttributeString("ry", Number(extents.Height / 2));
+        _svg.WriteAttributeString("cx", SvgNumber.Of(extents.Center.X));
+        _svg.WriteAttributeString("cy", SvgNumber.Of(extents.Center.Y));
+        _svg.WriteAttributeString("rx", SvgNumber.Of(extents.Width / 2));
+        _svg.WriteAttributeString("ry", SvgNumber.Of(extents.Height / 2));
         Fill(fill);
         Stroke(stroke, thickness, null);
         _svg.WriteEndElement();
@@ -133,14 +132,14 @@ internal sealed class SvgCanvas : RenderContextBase
         };
         _svg.WriteStartElement("text");
         bool isTurned = rotate != 0;
-        _svg.WriteAttributeString("x", Number(isTurned ? 0 : p.X));
-        _svg.WriteAttributeString("y", Number(baseline + (isTurned ? 0 : p.Y)));
+        _svg.WriteAttributeString("x", SvgNumber.Of(isTurned ? 0 : p.X));
+        _svg.WriteAttributeString("y", SvgNumber.Of(baseline + (isTurned ? 0 : p.Y)));
         if (isTurned)
         {
-            _svg.WriteAttributeString("transform", $"translate({Point(p)}) rotate({Number(rotate)})");
+            _svg.WriteAttributeString("transform", $"translate({Point(p)}) rotate({SvgNumber.Of(rotate)})");
         }
 
-        _svg.WriteAttributeString("font-size", Number(fontSize));
+        _svg.WriteAttributeString("font-size", SvgNumber.Of(fontSize));
         if (fontWeight > 500)
         {
             _svg.WriteAttributeString("font-weight", "bold");
@@ -181,20 +180,14 @@ internal sealed class SvgCanvas : RenderContextBase
         }
 
         _svg.WriteAttributeString("stroke", Color(stroke));
-        _svg.WriteAttributeString("stroke-width", Number(thickness));
+        _svg.WriteAttributeString("stroke-width", SvgNumber.Of(thickness));
         if (dashes is { Length: > 0 })
         {
-            _svg.WriteAttributeString("stroke-dasharray", string.Join(' ', dashes.Select(dash => Number(dash * thickness))));
+            _svg.WriteAttributeString("stroke-dasharray", string.Join(' ', dashes.Select(dash => SvgNumber.Of(dash * thickness))));
         }
     }
 
     private static string Color(OxyColor color) => $"#{color.R:x2}{color.G:x2}{color.B:x2}";
 
-    private static string Points(IEnumerable<ScreenPoint> points) => string.Join(' ', points.Select(Point));
-
-    private static string Point(ScreenPoint point) => $"{Number(point.X)},{Number(point.Y)}";
-
-    private static string Number(double value) => double.IsFinite(value)
-        ? (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture)
-        : throw new ArgumentOutOfRangeException(nameof(value), value, "A chart has a coordinate that is no number.");
+    private static string Point(ScreenPoint point) => $"{SvgNumber.Of(point.X)},{SvgNumber.Of(point.Y)}";
 }

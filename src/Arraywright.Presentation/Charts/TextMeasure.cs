@@ -13,34 +13,41 @@ internal static class TextMeasure
     private const double Widest = 1.18;
     private const double WidestBold = 1.3;
 
+    /// <summary>Widths of the characters of Latin 1 at a size of 1 px, the sign for "unreadable" in place of control characters: asked once, as texts are measured by the thousand.</summary>
+    private static readonly double[] Regular = WidthsOf(StandardFonts.Helvetica.RegularFont), Bold = WidthsOf(StandardFonts.Helvetica.BoldFont);
+
     /// <summary>Width in pixels, rather too large than too small. A character past Latin 1 is taken as square, but for the minus sign, which is as wide as a plus.</summary>
-    public static double Width(string text, double fontSize, bool isBold)
+    public static double Width(string text, double fontSize, bool isBold) => Width(text.AsSpan(), fontSize, isBold);
+
+    private static double Width(ReadOnlySpan<char> text, double fontSize, bool isBold)
     {
-        PortableDocumentFontFamily family = StandardFonts.Helvetica;
-        StringBuilder known = new(text.Length);
-        int square = 0;
+        double[] known = isBold ? Bold : Regular;
+        double width = 0;
         foreach (Rune rune in text.EnumerateRunes())
         {
-            if (rune.Value == TiedFigures.Tie)
+            width += rune.Value == TiedFigures.Tie ? known[' ']
+                : rune.Value < known.Length ? known[rune.Value]
+                : rune.Value == Figures.Minus ? known['+']
+                : Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.Format ? 0
+                : 1;
+        }
+
+        return (isBold ? WidestBold : Widest) * width * fontSize;
+    }
+
+    private static double[] WidthsOf(PortableDocumentFont font)
+    {
+        double[] widths = new double[256];
+        for (int c = 0; c < widths.Length; c++)
+        {
+            widths[c] = 1;
+            if (!char.IsControl((char)c))
             {
-                known.Append(' ');
-            }
-            else if (rune.Value <= 255)
-            {
-                known.Append((char)rune.Value);
-            }
-            else if (rune.Value == Figures.Minus)
-            {
-                known.Append('+');
-            }
-            else if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.Format))
-            {
-                square++;
+                font.Measure(((char)c).ToString(), 1, out widths[c], out _);
             }
         }
 
-        (isBold ? family.BoldFont : family.RegularFont).Measure(known.ToString(), fontSize, out double width, out _);
-        return (isBold ? WidestBold : Widest) * (width + (square * fontSize));
+        return widths;
     }
 
     /// <summary>Breaks text into lines of at most a width: at spaces where it can, between a figure and its unit or within a word where it must; what does not fit the last line ends in "…".</summary>
@@ -76,20 +83,19 @@ internal static class TextMeasure
     /// <summary>How many characters of the beginning fit; whole signs only, and always at least one.</summary>
     private static int Fitting(string text, double widthPx, double fontSize, bool isBold)
     {
-        int fits = 0;
-        TextElementEnumerator signs = StringInfo.GetTextElementEnumerator(text);
         double usedPx = 0;
-        while (signs.MoveNext())
+        for (int fits = 0; fits < text.Length;)
         {
-            usedPx += Width(signs.GetTextElement(), fontSize, isBold);
+            int sign = StringInfo.GetNextTextElementLength(text, fits);
+            usedPx += Width(text.AsSpan(fits, sign), fontSize, isBold);
             if (usedPx > widthPx && fits > 0)
             {
-                break;
+                return fits;
             }
 
-            fits = signs.ElementIndex + signs.GetTextElement().Length;
+            fits += sign;
         }
 
-        return fits;
+        return text.Length;
     }
 }

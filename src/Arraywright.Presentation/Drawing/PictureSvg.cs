@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Xml;
 using Arraywright.Presentation.Charts;
@@ -20,9 +19,9 @@ internal static class PictureSvg
         using (XmlWriter svg = XmlWriter.Create(text, new XmlWriterSettings { OmitXmlDeclaration = true, NewLineChars = "\n", Indent = true, IndentChars = "" }))
         {
             svg.WriteStartElement("svg", Namespace);
-            svg.WriteAttributeString("viewBox", $"0 0 {Number(picture.WidthPx)} {Number(picture.HeightPx)}");
-            svg.WriteAttributeString("width", Number(picture.WidthPx));
-            svg.WriteAttributeString("height", Number(picture.HeightPx));
+            svg.WriteAttributeString("viewBox", $"0 0 {SvgNumber.Of(picture.WidthPx)} {SvgNumber.Of(picture.HeightPx)}");
+            svg.WriteAttributeString("width", SvgNumber.Of(picture.WidthPx));
+            svg.WriteAttributeString("height", SvgNumber.Of(picture.HeightPx));
             svg.WriteAttributeString("role", "img");
             svg.WriteAttributeString("aria-labelledby", $"{picture.Id}-title {picture.Id}-text");
             svg.WriteAttributeString("font-family", "Helvetica, Arial, sans-serif");
@@ -63,22 +62,22 @@ internal static class PictureSvg
                 break;
             case Shape.Path path:
                 svg.WriteStartElement(path.IsClosed ? "polygon" : "polyline", Namespace);
-                svg.WriteAttributeString("points", string.Join(' ', path.Points.Select(point => $"{Number(point.XPx)},{Number(point.YPx)}")));
+                svg.WriteAttributeString("points", SvgNumber.Points(path.Points, point => point.XPx, point => point.YPx));
                 Paint(svg, path.Fill, path.Stroke);
                 break;
             case Shape.Box box:
                 svg.WriteStartElement("rect", Namespace);
-                svg.WriteAttributeString("x", Number(box.From.XPx));
-                svg.WriteAttributeString("y", Number(box.From.YPx));
-                svg.WriteAttributeString("width", Number(box.WidthPx));
-                svg.WriteAttributeString("height", Number(box.HeightPx));
+                svg.WriteAttributeString("x", SvgNumber.Of(box.From.XPx));
+                svg.WriteAttributeString("y", SvgNumber.Of(box.From.YPx));
+                svg.WriteAttributeString("width", SvgNumber.Of(box.WidthPx));
+                svg.WriteAttributeString("height", SvgNumber.Of(box.HeightPx));
                 Paint(svg, box.Fill, box.Stroke);
                 break;
             case Shape.Disc disc:
                 svg.WriteStartElement("circle", Namespace);
-                svg.WriteAttributeString("cx", Number(disc.Middle.XPx));
-                svg.WriteAttributeString("cy", Number(disc.Middle.YPx));
-                svg.WriteAttributeString("r", Number(disc.RadiusPx));
+                svg.WriteAttributeString("cx", SvgNumber.Of(disc.Middle.XPx));
+                svg.WriteAttributeString("cy", SvgNumber.Of(disc.Middle.YPx));
+                svg.WriteAttributeString("r", SvgNumber.Of(disc.RadiusPx));
                 Paint(svg, disc.Fill, disc.Stroke);
                 break;
             case Shape.Words words:
@@ -94,9 +93,9 @@ internal static class PictureSvg
     private static void Write(XmlWriter svg, Shape.Words words)
     {
         svg.WriteStartElement("text", Namespace);
-        svg.WriteAttributeString("x", Number(words.At.XPx));
-        svg.WriteAttributeString("y", Number(words.At.YPx));
-        svg.WriteAttributeString("font-size", Number(words.SizePx));
+        svg.WriteAttributeString("x", SvgNumber.Of(words.At.XPx));
+        svg.WriteAttributeString("y", SvgNumber.Of(words.At.YPx));
+        svg.WriteAttributeString("font-size", SvgNumber.Of(words.SizePx));
         if (words.IsBold)
         {
             svg.WriteAttributeString("font-weight", "bold");
@@ -116,10 +115,10 @@ internal static class PictureSvg
         if (stroke is { } pen)
         {
             svg.WriteAttributeString("stroke", Color(pen.Tone));
-            svg.WriteAttributeString("stroke-width", Number(pen.ThicknessPx));
+            svg.WriteAttributeString("stroke-width", SvgNumber.Of(pen.ThicknessPx));
             if (pen.Dash != Dash.Solid)
             {
-                svg.WriteAttributeString("stroke-dasharray", string.Join(' ', pen.DashesPx.Select(Number)));
+                svg.WriteAttributeString("stroke-dasharray", string.Join(' ', pen.DashesPx.Select(SvgNumber.Of)));
             }
         }
     }
@@ -129,8 +128,4 @@ internal static class PictureSvg
         OxyColor color = PictureCanvas.Color(tone);
         return $"#{color.R:x2}{color.G:x2}{color.B:x2}";
     }
-
-    private static string Number(double value) => double.IsFinite(value)
-        ? (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture)
-        : throw new ArgumentOutOfRangeException(nameof(value), value, "A picture has a coordinate that is no number.");
 }
