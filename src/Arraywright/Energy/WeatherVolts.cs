@@ -9,6 +9,10 @@ internal sealed class WeatherVolts(PlanPhysics physics, HighestSteps highest)
 {
     private readonly Plan _plan = physics.Plan;
 
+    /// <summary>Open-circuit voltage of one panel of each kind in each of the steps, V.</summary>
+    private readonly double[][] _openV =
+        [.. highest.Steps.Select(step => physics.Plan.Panels.Select((stock, index) => physics.OpenCircuitV(stock.Panel.Name, step.Seen[index])).ToArray())];
+
     /// <summary>Coldest cell of any kind in any light, °C; null where there is no light.</summary>
     public double? ColdestCellC => highest.ColdestCellC;
 
@@ -16,9 +20,9 @@ internal sealed class WeatherVolts(PlanPhysics physics, HighestSteps highest)
     public WeatherVoltage? Of(Wiring wiring)
     {
         WeatherVoltage? found = null;
-        foreach (HighestSteps.Step step in highest.Steps)
+        foreach ((HighestSteps.Step step, double[] openV) in highest.Steps.Zip(_openV))
         {
-            double voltageV = wiring.HighestV(name => physics.OpenCircuitV(name, step.Seen[Index(name)]));
+            double voltageV = wiring.HighestV(name => openV[Index(name)]);
             if (found is null || voltageV > found.VoltageV)
             {
                 found = new WeatherVoltage(voltageV, step.Ends, step.Seen[Index(wiring.Panels.First())], highest.Source, _plan.WeatherYear is not null);
