@@ -12,11 +12,12 @@ internal static class AnswerMaker
     private const int DrawnColumns = 72;
 
     /// <summary>The answer to a plan or a check.</summary>
-    public static AnswerSheet Of(PlanResult result)
+    public static AnswerSheet Of(PlanResult result, AnswerStage stage)
     {
         string sentence = VerdictSentence.Of(result), word = VerdictSentence.Word(result.Verdict);
         return new AnswerSheet
         {
+            Stage = stage,
             Level = LevelOf(result.Verdict),
             Word = word,
             Sentence = sentence[(word.Length + 2)..],
@@ -24,7 +25,7 @@ internal static class AnswerMaker
             Designs = [.. result.Designs.Select(design => Of(design, result))],
             Assumed = [.. result.Assumed.Select(assumed => new AssumedLine(assumed.What, assumed.Value, assumed.Why))],
             Cautions = [.. result.Cautions],
-            Json = ResultJson.Write(result, seconds: null),
+            Json = stage == AnswerStage.Whole ? ResultJson.Write(result, seconds: null) : "",
         };
     }
 

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Arraywright.Climate;
 using Arraywright.Energy;
 using Arraywright.Files;
@@ -14,6 +15,12 @@ internal static class Answers
 {
     /// <summary>One person works at one place: typing a label leaves its sun as it is.</summary>
     private static readonly SunMemory Kept = new(2);
+
+    /// <summary>Where the best comes no later than this, the wiring of before is not judged first: that would only keep it waiting.</summary>
+    private static readonly TimeSpan WorthWaiting = TimeSpan.FromMilliseconds(100);
+
+    /// <summary>How long the best of the last plan was looked for.</summary>
+    private static TimeSpan _bestTook;
 
     /// <summary>Weather files given so far.</summary>
     public static WeatherShelf Weather { get; } = new();
@@ -69,32 +76,32 @@ internal static class Answers
             return;
         }
 
-        PlanResult? first = null;
-        if (!isCheck && AsBefore(plan, question) is { } before)
+        Telling telling = new(question.Before, options, send);
+        if (isCheck)
         {
-            first = Planner.Check(before, options);
-            send(new Reply { Answer = AnswerMaker.Of(first) with { IsFirst = true } });
-            send(new Reply { Pictures = PictureMaker.Of(first, options) });
-        }
-
-        PlanResult result = isCheck ? Planner.Check(plan, options) : Planner.Answer(plan, options, progress, CancellationToken.None);
-        AnswerSheet answer = AnswerMaker.Of(result);
-        if (first is null)
-        {
-            send(new Reply { Answer = answer });
-            send(new Reply { Pictures = PictureMaker.Of(result, options) });
+            telling.Tell(Planner.Check(plan, options), AnswerStage.Whole);
             return;
         }
 
-        // Another wiring comes with its pictures: words of one beside the drawing of another would be plugged together wrongly.
-        send(new Reply { Answer = answer, Pictures = IsDrawn(first, result) ? null : PictureMaker.Of(result, options) });
-    }
+        if (_bestTook > WorthWaiting && AsBefore(plan, question) is { } before)
+        {
+            telling.Tell(Planner.Check(before, options), AnswerStage.Before);
+        }
 
-    /// <summary>Whether the pictures of one answer are those of the other: the same wirings with the same copper and the same verdict.</summary>
-    private static bool IsDrawn(PlanResult first, PlanResult result) =>
-        first.Verdict == result.Verdict
-        && first.Plan.Cable == result.Plan.Cable
-        && first.Designs[0].Assignments.Select(assignment => assignment.Wiring).SequenceEqual(result.Designs[0].Assignments.Select(assignment => assignment.Wiring));
+        Stopwatch watch = Stopwatch.StartNew();
+        TimeSpan? bestTook = null;
+        PlannerOptions early = options with
+        {
+            Early = best =>
+            {
+                bestTook = watch.Elapsed;
+                telling.Tell(best, AnswerStage.Best);
+            },
+        };
+        PlanResult result = Planner.Answer(plan, early, progress, CancellationToken.None);
+        _bestTook = bestTook ?? watch.Elapsed;
+        telling.Tell(result, AnswerStage.Whole);
+    }
 
     /// <summary>The plan with the wirings on the screen stated, to be judged without their year; null where there are none, or the plan lacks the panels for them now.</summary>
     private static Plan? AsBefore(Plan plan, Question question) =>

@@ -28,9 +28,6 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
     /// <summary>When the running question began; null while nothing runs that anybody waits for.</summary>
     public DateTime? RunningSince => _running is { IsWanted: true } running ? running.Began : null;
 
-    /// <summary>What the last question took in the worker, ms.</summary>
-    public double LastMs { get; private set; }
-
     /// <summary>Starts the worker.</summary>
     public async Task StartAsync()
     {
@@ -78,11 +75,10 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
     }
 
     [JSInvokable]
-    public async Task OnDone(int id, double tookMs)
+    public async Task OnDone(int id)
     {
         if (_running?.Id == id)
         {
-            LastMs = tookMs;
             Job ended = _running;
             _running = null;
             ended.Ended.TrySetResult();
@@ -119,13 +115,12 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
             _queue.RemoveAt(0);
             _running.Began = DateTime.UtcNow;
             Share = 0;
-            Changed?.Invoke();
+
+            // The worker begins before the page draws itself again.
             await script.InvokeVoidAsync("ask", _running.Id, _running.Question);
         }
-        else
-        {
-            Changed?.Invoke();
-        }
+
+        Changed?.Invoke();
     }
 
     private async Task DropAsync(Job job)

@@ -14,15 +14,34 @@ public sealed record Reply
     /// <summary>Pictures of the first design, which follow the answer.</summary>
     public PictureSheet? Pictures { get; init; }
 
+    /// <summary>The circuit of the same, which comes last; empty while that of before is another's.</summary>
+    public string? Diagram { get; init; }
+
+    /// <summary>Whether the best wiring with all that is seen of it is told with this.</summary>
+    public bool IsSettled { get; init; }
+
     /// <summary>Any other answer, as a document.</summary>
     public Sheet? Sheet { get; init; }
+}
+
+/// <summary>How much of an answer is there.</summary>
+public enum AnswerStage
+{
+    /// <summary>The wiring that was on the screen is judged, while the search for a better one goes on.</summary>
+    Before,
+
+    /// <summary>The best is certain; what else there is to choose from is looked for.</summary>
+    Best,
+
+    /// <summary>All of it.</summary>
+    Whole,
 }
 
 /// <summary>The answer to a plan, every figure written as the command writes it.</summary>
 public sealed record AnswerSheet
 {
-    /// <summary>Whether this judges the wiring that was on the screen, while the search for a better one goes on.</summary>
-    public bool IsFirst { get; init; }
+    /// <summary>How much of it is there.</summary>
+    public required AnswerStage Stage { get; init; }
 
     /// <summary>"go", "ask" or "stop".</summary>
     public required string Level { get; init; }
@@ -42,7 +61,7 @@ public sealed record AnswerSheet
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
-    /// <summary>The same in the command's JSON, without the seconds it took.</summary>
+    /// <summary>The same in the command's JSON, without the seconds it took; empty before it is whole.</summary>
     public required string Json { get; init; }
 }
 
@@ -115,9 +134,8 @@ public sealed record AssumedLine(string What, string Value, string Why);
 
 /// <summary>Pictures as SVG.</summary>
 /// <param name="Arrangement">The panels and their plugs.</param>
-/// <param name="Diagram">The circuit.</param>
 /// <param name="Curves">The curve of each connected input.</param>
-public sealed record PictureSheet(string? Arrangement, string? Diagram, IReadOnlyList<NamedPicture> Curves);
+public sealed record PictureSheet(string? Arrangement, IReadOnlyList<NamedPicture> Curves);
 
 /// <summary>A picture with the input it is of.</summary>
 public sealed record NamedPicture(string Input, string Svg, CurveLine Curve);

@@ -10,7 +10,6 @@ namespace Arraywright.Page.Shell;
 internal sealed class AppState(IJSObjectReference script) : IDisposable
 {
     private const int KeptVersions = 60;
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(15);
 
     private CancellationTokenSource _answering = new();
     private DateTime _changed;
@@ -37,16 +36,22 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
 
     public PictureSheet? Pictures { get; private set; }
 
+    /// <summary>The circuit of the same wiring; empty where it is still to come.</summary>
+    public string? Diagram { get; private set; }
+
     /// <summary>Why there is no answer; null where there is one or none was asked for.</summary>
     public string? Refusal { get; private set; }
 
     public bool IsAnswering { get; private set; }
 
-    /// <summary>From the last change of the plan to its answer on the screen, ms; 0 before the first.</summary>
-    public double SettledMs { get; private set; }
+    /// <summary>Whether verdict, wiring, drawing, curve and meter are those of the best wiring of the plan as it is now.</summary>
+    public bool IsSettled { get; private set; }
 
-    /// <summary>From the last change of the plan to the first verdict on it, ms; null before there is one.</summary>
-    public double? FirstMs { get; private set; }
+    /// <summary>Whether the best wiring is certain, and what is still looked for is only what else there is to choose from.</summary>
+    public bool IsBestFound => Answer is { Stage: AnswerStage.Best } && !IsOld;
+
+    /// <summary>From the last change of the plan to its whole answer, ms; 0 before the first.</summary>
+    public double WholeMs { get; private set; }
 
     /// <summary>Whole answers taken so far.</summary>
     public int Answers { get; private set; }
@@ -205,70 +210,61 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _answering.Dispose();
 
-    /// <summary>Kept before anything is computed: a tab may end at any moment.</summary>
+    /// <summary>Kept first, as a tab may end at any moment; what is computed does not wait for the disk.</summary>
     private async Task AfterChangeAsync()
     {
-        (_changed, FirstMs, IsAnswering) = (DateTime.UtcNow, null, Document.Plan is not null);
-        Tell();
-        if (!Document.IsEmpty)
-        {
-            await Script.InvokeAsync<bool>("keep", Document.Draft["plan"] ?? "", Document.Text, KeptVersions);
-        }
-
+        _changed = DateTime.UtcNow;
+        Task keeping = Document.IsEmpty ? Task.CompletedTask : Script.InvokeAsync<bool>("keep", Document.Draft["plan"] ?? "", Document.Text, KeptVersions).AsTask();
         await AnswerAsync();
+        await keeping;
     }
 
     private async Task AnswerAsync()
     {
-        await _answering.CancelAsync();
-        _answering.Dispose();
-        _answering = new CancellationTokenSource();
-        CancellationToken stop = _answering.Token;
+        CancellationToken stop = Renew();
         Refusal = null;
         if (Document.Plan is null)
         {
             IsAnswering = false;
             Answer = null;
-            Pictures = null;
+            (Pictures, Diagram) = (null, null);
             Tell();
             return;
         }
 
-        IsAnswering = true;
-        Tell();
-        try
-        {
-            await Task.Delay(Pause, stop);
-        }
-        catch (OperationCanceledException)
-        {
-            return;
-        }
-
+        (IsAnswering, IsSettled) = (true, false);
         IReadOnlyList<string?> before = Answer is { } shown ? [.. shown.Designs[0].Inputs.Select(input => input.Wiring)] : [];
         Question question = Ask(QuestionKind.Plan);
         await Desk.AskAsync(question with { Before = before }, reply => Take(question, reply), stop);
+    }
+
+    /// <summary>Ends what is being answered, at once: nothing may come between a change and its question.</summary>
+    private CancellationToken Renew()
+    {
+        _answering.Cancel();
+        _answering.Dispose();
+        _answering = new CancellationTokenSource();
+        return _answering.Token;
     }
 
     private void Take(Question question, Reply reply)
     {
         if (reply.Answer is { } answer)
         {
-            (Answer, _answered, Refusal, IsAnswering) = (answer, question, null, answer.IsFirst);
-            double tookMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
-            FirstMs ??= tookMs;
-            if (!answer.IsFirst)
+            (Answer, _answered, Refusal, IsAnswering) = (answer, question, null, answer.Stage != AnswerStage.Whole);
+            if (!IsAnswering)
             {
                 Answers++;
-                SettledMs = tookMs;
+                WholeMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
             }
         }
         else if (reply.Refusal is { } refusal)
         {
-            (Answer, Pictures, Refusal, IsAnswering) = (null, null, refusal, false);
+            (Answer, Pictures, Diagram, Refusal, IsAnswering) = (null, null, null, refusal, false);
         }
 
-        Pictures = reply.Pictures ?? Pictures;
+        (Pictures, Diagram) = (reply.Pictures ?? Pictures, reply.Diagram ?? Diagram);
+        IsSettled |= reply.IsSettled;
         Tell();
     }
 }

@@ -33,23 +33,23 @@ public static class Planner
         options = options with { Memory = options.Memory ?? new SunMemory(1) };
         if (!CableSizing.IsOpen(plan))
         {
-            return AnswerSized(plan, options, progress, cancellation);
+            return AnswerSized(plan, options, _ => true, progress, cancellation);
         }
 
         // The best wiring decides the cable and the cable, a little, the best wiring: sizes only grow from round to round, so this ends.
         Plan sized = CableSizing.Thinnest(plan);
-        PlanResult result = AnswerSized(sized, options, progress, cancellation);
+        PlanResult result = Round(sized);
         while (true)
         {
             Plan next = CableSizing.For(sized, Wirings(result.Designs[0]));
             if (SameSizes(next.Cable, sized.Cable) || cancellation.IsCancellationRequested)
             {
-                return result with { Plan = next with { Cable = sized.Cable }, Assumed = Said(result.Assumed, next) };
+                return Sized(result, sized, next);
             }
 
             try
             {
-                result = AnswerSized(next, options, progress, cancellation);
+                result = Round(next);
                 sized = next;
             }
             catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
@@ -57,7 +57,18 @@ public static class Planner
                 // What the round before found stands, with the cable it was found with.
             }
         }
+
+        PlanResult Round(Plan with)
+        {
+            Plan needed = with;
+            bool IsThickEnough(Design best) => SameSizes((needed = CableSizing.For(with, Wirings(best))).Cable, with.Cable);
+            return AnswerSized(with, options with { Early = best => options.Early?.Invoke(Sized(best, with, needed)) }, IsThickEnough, progress, cancellation);
+        }
     }
+
+    /// <summary>A result with its cable, and what is said of it.</summary>
+    private static PlanResult Sized(PlanResult result, Plan sized, Plan next) =>
+        result with { Plan = next with { Cable = sized.Cable }, Assumed = Said(result.Assumed, next) };
 
     private static bool SameSizes(Cable one, Cable other) => one.AreaMm2.Value == other.AreaMm2.Value && one.StringAreaMm2.Value == other.StringAreaMm2.Value;
 
@@ -68,7 +79,12 @@ public static class Planner
     private static ImmutableArray<Assumption> Said(ImmutableArray<Assumption> assumed, Plan sized) =>
         [.. assumed.Select(assumption => assumption.What == Cable.SizeName ? sized.Assumed.First(said => said.What == Cable.SizeName) : assumption)];
 
-    private static PlanResult AnswerSized(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    /// <param name="plan">The plan, with its cable.</param>
+    /// <param name="options">What is asked for beside it.</param>
+    /// <param name="stands">Whether the best that goes without asking may stand; where not, nothing is looked for beside it.</param>
+    /// <param name="progress">Told the share done; may be null.</param>
+    /// <param name="cancellation">Ends it early.</param>
+    private static PlanResult AnswerSized(Plan plan, PlannerOptions options, Func<Design, bool> stands, IProgress<double>? progress, CancellationToken cancellation)
     {
         Setting setting = new(plan, options);
         SearchSetup setup = new(setting.Physics, setting.Ranking, setting.Judge);
@@ -76,20 +92,33 @@ public static class Planner
         SearchProblem beyond = setup.Problem(Level.Ask);
         var asking = new AskingSearch(within, beyond, cancellation);
         SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
+        Settled settled = Settle(setting, within, go, cancellation);
+        Design? first = null;
+        if (settled.Resolved.Ranked is [{ } sure, ..])
+        {
+            first = setting.Design(sure, 1, sure.ChosenFor);
+            PlanResult best = setting.Result([first], settled.Resolved.Report(go.Report, settled.Proof));
+            if (!stands(first))
+            {
+                return best;
+            }
+
+            options.Early?.Invoke(best);
+        }
+
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
-        Settled settled = Settle(setting, within, go, roomier is null ? [] : [roomier], cancellation);
         SearchOutcome? ask = asking.Outcome(isAll: go.Best.IsEmpty, progress);
         bool isAsking = go.Best.IsEmpty && ask is not null;
-        settled = isAsking ? Settle(setting, beyond, ask!, [], cancellation) : settled;
+        settled = isAsking ? Settle(setting, beyond, ask!, cancellation) : settled;
         Resolved resolved = settled.Resolved;
         ImmutableArray<Candidate> askBest = isAsking ? resolved.Ranked
-            : ask is { Best: [{ } first, ..] } ? Resolved.Of(setting.Exact, setting.Ranking, [], [first]).Others
+            : ask is { Best: [{ } most, ..] } ? [Resolved.Solve(setting.Exact, setting.Ranking, most)]
             : [];
         List<(Candidate Candidate, ImmutableArray<string> ChosenFor)> chosen = isAsking ? [] : [.. resolved.Ranked.Take(Shown).Select(candidate => (candidate, candidate.ChosenFor))];
         double bestGoW = chosen.Count == 0 ? 0 : chosen[0].Candidate.ObjectiveW;
-        if (askBest is [{ } best, ..] && best.ObjectiveW > bestGoW * (1 + WorthAsking))
+        if (askBest is [{ } asked, ..] && asked.ObjectiveW > bestGoW * (1 + WorthAsking))
         {
-            chosen.Insert(Math.Min(1, chosen.Count), (best, ["earns most if the maker agrees"]));
+            chosen.Insert(Math.Min(1, chosen.Count), (asked, ["earns most if the maker agrees"]));
             chosen.AddRange(chosen.Count > 1 ? [] : askBest.Skip(1).Select(candidate => (candidate, candidate.ChosenFor)));
         }
 
@@ -104,20 +133,20 @@ public static class Planner
         if (chosen.Count < Shown && roomier is not null
             && new AlikeInputs(within) is var alike && !chosen.Exists(pick => alike.Key(pick.Candidate.Wirings) == alike.Key(roomier.Wirings)))
         {
-            chosen.Add((resolved.Others[^1], ["more room to the voltage limit"]));
+            chosen.Add((Resolved.Solve(setting.Exact, setting.Ranking, roomier), ["more room to the voltage limit"]));
         }
 
         ImmutableArray<Design> designs =
         [
-            .. chosen.Take(Shown).Select((pick, index) => setting.Judge.Judge(pick.Candidate.Wirings, setting.Ranking.Worth(pick.Candidate.ObjectiveW), index + 1, pick.ChosenFor)),
+            .. chosen.Take(Shown).Select((pick, index) => index == 0 && first is not null ? first : setting.Design(pick.Candidate, index + 1, pick.ChosenFor)),
         ];
         return setting.Result(designs, resolved.Report(isAsking ? ask!.Report : go.Report, settled.Proof));
     }
 
-    /// <summary>Solves what a search found over every step of the span, with others beside it, and proves it there.</summary>
-    private static Settled Settle(Setting setting, SearchProblem family, SearchOutcome outcome, ImmutableArray<Candidate> others, CancellationToken cancellation)
+    /// <summary>Solves what a search found over every step of the span, and proves it there.</summary>
+    private static Settled Settle(Setting setting, SearchProblem family, SearchOutcome outcome, CancellationToken cancellation)
     {
-        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. outcome.Best.Take(Shown)], others);
+        Resolved resolved = Resolved.Of(setting.Exact, setting.Ranking, [.. outcome.Best.Take(Shown)]);
         if (setting.Exact is not { } exact || resolved.Ranked.IsEmpty)
         {
             return new Settled(resolved, null);
@@ -212,7 +241,10 @@ public static class Planner
 
         public DesignJudge Judge { get; }
 
-        /// <summary>What a design is worth.</summary>
+        /// <summary>A candidate as a design.</summary>
+        public Design Design(Candidate candidate, int rank, ImmutableArray<string> chosenFor) => Judge.Judge(candidate.Wirings, Ranking.Worth(candidate.ObjectiveW), rank, chosenFor);
+
+        /// <summary>What wirings are worth.</summary>
         public DesignEnergy Worth(ImmutableArray<Wiring?> wirings) =>
             Ranking.Worth(Exact is null ? Ranking.ObjectiveW(wirings) : Ranking.ObjectiveOf(Exact.DeliveredKWh([wirings])[0]));
 

@@ -16,44 +16,34 @@ internal sealed class Resolved
     private readonly double _disagreement;
     private readonly int _found;
 
-    private Resolved(RankingWorth ranking, ImmutableArray<Candidate> ranked, ImmutableArray<Candidate> others, int found, double? favour, double disagreement) =>
-        (_ranking, Ranked, Others, _found, _favour, _disagreement) = (ranking, ranked, others, found, favour, disagreement);
+    private Resolved(RankingWorth ranking, ImmutableArray<Candidate> ranked, int found, double? favour, double disagreement) =>
+        (_ranking, Ranked, _found, _favour, _disagreement) = (ranking, ranked, found, favour, disagreement);
 
     /// <summary>The candidates to rank, best first, with their exact worth.</summary>
     public ImmutableArray<Candidate> Ranked { get; }
 
-    /// <summary>The others in the order given, with their exact worth.</summary>
-    public ImmutableArray<Candidate> Others { get; }
-
-    /// <summary>Solves candidates again and ranks the first of them.</summary>
+    /// <summary>Solves candidates again and ranks them.</summary>
     /// <param name="exact">The span; null where the moments are all there is.</param>
     /// <param name="ranking">What the moments make of a wiring.</param>
     /// <param name="found">What the search found, as it ranked them.</param>
-    /// <param name="others">Others that are shown beside them.</param>
-    public static Resolved Of(ExactSpan? exact, RankingWorth ranking, ImmutableArray<Candidate> found, ImmutableArray<Candidate> others)
+    public static Resolved Of(ExactSpan? exact, RankingWorth ranking, ImmutableArray<Candidate> found)
     {
-        ImmutableArray<Candidate> all = [.. found, .. others];
-        if (exact is null || all.IsEmpty)
+        if (exact is null || found.IsEmpty)
         {
-            return new Resolved(ranking, found, others, found.Length, null, 0);
+            return new Resolved(ranking, found, found.Length, null, 0);
         }
 
-        double[] kWh = exact.DeliveredKWh([.. all.Select(one => one.Wirings)]);
-        Candidate[] solved = [.. all.Select((one, index) => one with { ObjectiveW = ranking.ObjectiveOf(kWh[index]) })];
-        ImmutableArray<Candidate> ranked = Ranks(solved.Take(found.Length));
-        double most = 1;
-        double disagreement = 0;
-        if (!found.IsEmpty)
-        {
-            // Exact worth over worth on the moments.
-            double[] favour = [.. found.Select((one, index) => solved[index].ObjectiveW / one.ObjectiveW)];
-            int best = Enumerable.Range(0, found.Length).First(index => found[index].Wirings == ranked[0].Wirings);
-            most = favour.Max();
-            disagreement = (most / favour[best]) - 1;
-        }
+        Candidate[] solved = Solve(exact, ranking, found);
+        ImmutableArray<Candidate> ranked = Ranks(solved);
 
-        return new Resolved(ranking, ranked, [.. solved.Skip(found.Length)], found.Length, most, disagreement);
+        // Exact worth over worth on the moments.
+        double[] favour = [.. found.Select((one, index) => solved[index].ObjectiveW / one.ObjectiveW)];
+        int best = Enumerable.Range(0, found.Length).First(index => found[index].Wirings == ranked[0].Wirings);
+        return new Resolved(ranking, ranked, found.Length, favour.Max(), (favour.Max() / favour[best]) - 1);
     }
+
+    /// <summary>A candidate with its exact worth; as it is where there are no steps.</summary>
+    public static Candidate Solve(ExactSpan? exact, RankingWorth ranking, Candidate one) => exact is null ? one : Solve(exact, ranking, [one])[0];
 
     /// <summary>The same with wirings that turned out better ranked among them.</summary>
     /// <param name="exact">The span.</param>
@@ -65,9 +55,7 @@ internal sealed class Resolved
             return this;
         }
 
-        double[] kWh = exact.DeliveredKWh([.. better.Select(one => one.Wirings)]);
-        IEnumerable<Candidate> solved = better.Select((one, index) => one with { ObjectiveW = _ranking.ObjectiveOf(kWh[index]) });
-        return new Resolved(_ranking, Ranks([.. Ranked, .. solved]), Others, _found + better.Length, _favour, _disagreement);
+        return new Resolved(_ranking, Ranks([.. Ranked, .. Solve(exact, _ranking, better)]), _found + better.Length, _favour, _disagreement);
     }
 
     /// <summary>The search's report in terms of the span: what is proved over every step, and what on the moments.</summary>
@@ -100,6 +88,12 @@ internal sealed class Resolved
                 LookedAt = proof.LookedAt,
             },
         };
+    }
+
+    private static Candidate[] Solve(ExactSpan exact, RankingWorth ranking, ImmutableArray<Candidate> all)
+    {
+        double[] kWh = exact.DeliveredKWh([.. all.Select(one => one.Wirings)]);
+        return [.. all.Select((one, index) => one with { ObjectiveW = ranking.ObjectiveOf(kWh[index]) })];
     }
 
     private static ImmutableArray<Candidate> Ranks(IEnumerable<Candidate> solved) =>

@@ -14,7 +14,7 @@ export function startWorker(desk) {
         else if (data.failed) desk.invokeMethodAsync('OnFailed');
         else if (data.reply !== undefined) desk.invokeMethodAsync('OnReply', data.id, data.reply);
         else if (data.share !== undefined) desk.invokeMethodAsync('OnProgress', data.id, data.share);
-        else desk.invokeMethodAsync('OnDone', data.id, data.done);
+        else desk.invokeMethodAsync('OnDone', data.id);
     });
 }
 

@@ -1,0 +1,54 @@
+using Arraywright.Electrical;
+using Arraywright.Gear;
+using Arraywright.Planning;
+
+namespace Arraywright.Page.Compute;
+
+/// <summary>Hands on an answer as it comes about: words before pictures, what is folded away last, and no picture twice.</summary>
+/// <param name="shown">The wirings on the screen, one an input; empty for none.</param>
+/// <param name="options">What the question asked for.</param>
+/// <param name="send">Takes each reply.</param>
+internal sealed class Telling(IReadOnlyList<string?> shown, PlannerOptions options, Action<Reply> send)
+{
+    private (PlanResult Result, PictureMaker Maker)? _drawn;
+
+    /// <summary>Tells a result.</summary>
+    public void Tell(PlanResult result, AnswerStage stage)
+    {
+        AnswerSheet words = AnswerMaker.Of(result, stage);
+        bool isSure = stage > AnswerStage.Before;
+        if (_drawn is { } drawn && IsDrawn(drawn.Result, result))
+        {
+            send(new Reply { Answer = words, IsSettled = isSure });
+        }
+        else
+        {
+            PictureMaker maker = new(result, options);
+            _drawn = (result, maker);
+            if (shown.Count > 0 && !Printed(result).SequenceEqual(shown))
+            {
+                // Another wiring comes with its pictures: words of one beside the drawing of another would be plugged together wrongly.
+                send(new Reply { Answer = words, Pictures = maker.Seen(), Diagram = "", IsSettled = isSure });
+            }
+            else
+            {
+                send(new Reply { Answer = words });
+                send(new Reply { Pictures = maker.Seen(), IsSettled = isSure });
+            }
+        }
+
+        if (stage == AnswerStage.Whole)
+        {
+            send(new Reply { Diagram = _drawn.Value.Maker.Diagram() });
+        }
+    }
+
+    /// <summary>Whether the pictures of one answer are those of the other: the same wirings with the same copper and the same verdict.</summary>
+    private static bool IsDrawn(PlanResult first, PlanResult result) =>
+        first.Verdict == result.Verdict && Sizes(first.Plan.Cable) == Sizes(result.Plan.Cable) && Printed(first).SequenceEqual(Printed(result));
+
+    private static (double, double) Sizes(Cable cable) => (cable.AreaMm2.Value, cable.StringAreaMm2.Value);
+
+    private static IEnumerable<string?> Printed(PlanResult result) =>
+        result.Designs[0].Assignments.Select(assignment => assignment.Wiring is { } wiring ? WiringText.Print(wiring) : null);
+}
