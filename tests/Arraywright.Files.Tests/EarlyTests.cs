@@ -3,7 +3,7 @@ using Arraywright.Planning;
 
 namespace Arraywright.Files.Tests;
 
-/// <summary>What a plan's answer begins with, told before all of it is there, against the whole.</summary>
+/// <summary>What a plan's answer begins with, told before all of it is there, against the whole: alone where it may be connected without asking.</summary>
 public sealed class EarlyTests
 {
     /// <summary>A long run whose size is open: it takes several rounds of search.</summary>
@@ -23,25 +23,23 @@ public sealed class EarlyTests
     [MemberData(nameof(Texts))]
     public void What_is_told_early_is_what_the_answer_begins_with(string text)
     {
-        List<PlanResult> told = [];
-        PlanResult whole = Planner.Answer(Plans.Read(text), PlannerOptions.Default with { Early = told.Add }, null, TestContext.Current.CancellationToken);
-        if (whole.Verdict == Level.Go)
-        {
-            PlanResult early = Assert.Single(told);
-            PlanResult begun = whole with { Designs = [whole.Designs[0]], Cautions = early.Cautions };
-            Assert.Equal(ResultJson.Write(begun, seconds: null), ResultJson.Write(early, seconds: null));
-        }
-        else
-        {
-            Assert.Empty(told);
-        }
+        (PlanResult Result, bool IsWhole)[] steps = Steps(text);
+        PlanResult whole = steps[^1].Result;
+        bool[] expected = whole.Verdict == Level.Go ? [false, true] : [true];
+        Assert.Equal(expected, steps.Select(step => step.IsWhole));
+        PlanResult early = steps[0].Result;
+        PlanResult begun = whole with { Designs = [.. whole.Designs.Take(early.Designs.Length)], Cautions = early.Cautions };
+        Assert.Equal(ResultJson.Write(begun, seconds: null), ResultJson.Write(early, seconds: null));
     }
 
     [Fact]
-    public void A_long_run_gets_thicker_copper_than_the_thinnest()
+    public void A_long_run_is_told_with_the_copper_it_ends_with()
     {
-        List<PlanResult> told = [];
-        Planner.Answer(Plans.Read(LongRun), PlannerOptions.Default with { Early = told.Add }, null, TestContext.Current.CancellationToken);
-        Assert.True(Assert.Single(told).Plan.Cable.AreaMm2.Value > 4);
+        (PlanResult Result, bool IsWhole)[] steps = Steps(LongRun);
+        Assert.True(steps[0].Result.Plan.Cable.AreaMm2.Value > 4);
+        Assert.Equal(steps[^1].Result.Plan.Cable, steps[0].Result.Plan.Cable);
     }
+
+    private static (PlanResult Result, bool IsWhole)[] Steps(string text) =>
+        [.. Planner.Steps(Plans.Read(text), PlannerOptions.Default, null, TestContext.Current.CancellationToken)];
 }

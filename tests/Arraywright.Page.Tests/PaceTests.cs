@@ -9,7 +9,10 @@ namespace Arraywright.Page.Tests;
 [Collection(nameof(Alone))]
 public sealed class PaceTests(Chromium chromium)
 {
-    private const int Edits = 5;
+    private const int Edits = 9;
+
+    /// <summary>Between one change and the next, by when the diagram that is folded away is drawn too.</summary>
+    private const float RestMs = 400;
 
     private static readonly string EightPanels = """
         plan: Eight panels
@@ -56,6 +59,7 @@ public sealed class PaceTests(Chromium chromium)
             for (int edit = 0; edit < Edits; edit++)
             {
                 changes.Add(await visit.Page.EvaluateAsync<double[]>(ChangeAndWatch, string.Create(CultureInfo.InvariantCulture, $"{22.8 - (edit / 10.0):0.0}")));
+                await visit.Page.WaitForTimeoutAsync(RestMs);
             }
 
             Assert.All(changes, painted => Assert.True(painted is [> 0, _, _] && painted[0] <= painted[1] && painted[1] <= painted[2]));

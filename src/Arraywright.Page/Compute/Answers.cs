@@ -28,79 +28,67 @@ internal static class Answers
     /// <summary>Answers a question.</summary>
     /// <param name="question">The question.</param>
     /// <param name="progress">Told the share done of a search.</param>
-    /// <param name="send">Takes each reply as it is ready.</param>
-    /// <returns>Name of the weather file to be given first, and nothing answered then; null once it is answered.</returns>
-    public static string? To(Question question, IProgress<double> progress, Action<Reply> send)
+    /// <returns>The replies, each worked out when it is asked for; or the name of the weather file to be given first.</returns>
+    public static (IEnumerable<Reply> Replies, string? Lacking) To(Question question, IProgress<double> progress)
     {
         PlanReading reading = PlanFile.Read(question.Text, "plan");
         if (reading.Plan is not { } named)
         {
-            send(new Reply { Refusal = string.Join('\n', reading.Faults) });
-            return null;
+            return ([Refused(reading.Faults)], null);
         }
 
         if (Weather.Lacking(named) is { } file)
         {
-            return file;
+            return ([], file);
         }
 
         (Plan? plan, IReadOnlyList<Fault> faults) = Weather.With(named);
-        if (plan is null)
-        {
-            send(new Reply { Refusal = string.Join('\n', faults) });
-            return null;
-        }
-
-        Answer(plan, question, progress, send);
-        return null;
+        return (plan is null ? [Refused(faults)] : Answer(plan, question, progress), null);
     }
 
-    private static void Answer(Plan plan, Question question, IProgress<double> progress, Action<Reply> send)
+    private static Reply Refused(IEnumerable<Fault> faults) => new() { Refusal = string.Join('\n', faults) };
+
+    private static IEnumerable<Reply> Answer(Plan plan, Question question, IProgress<double> progress)
     {
         PlannerOptions options = new(new StatedConditions(question.IrradianceWPerM2, null, question.AirC, null)) { Memory = Kept };
-        if (question.Kind is QuestionKind.Plan or QuestionKind.Check)
+        return question.Kind switch
         {
-            Design(plan, question, options, progress, send);
-            return;
-        }
-
-        send(Study(plan, question, options, progress) is { } sheet ? new Reply { Sheet = sheet } : new Reply { Refusal = NoWeather(plan) });
+            QuestionKind.Plan => Best(plan, question, options, progress),
+            QuestionKind.Check => Check(plan, question, options),
+            _ => Studied(plan, question, options, progress),
+        };
     }
 
-    private static void Design(Plan plan, Question question, PlannerOptions options, IProgress<double> progress, Action<Reply> send)
+    private static IEnumerable<Reply> Check(Plan plan, Question question, PlannerOptions options) =>
+        plan.Inputs.All(input => input.StatedWiring is null)
+            ? [new Reply { Refusal = "No panel is connected to any input yet." }]
+            : new Telling(question.Before, options).Tell(Planner.Check(plan, options), AnswerStage.Whole);
+
+    private static IEnumerable<Reply> Best(Plan plan, Question question, PlannerOptions options, IProgress<double> progress)
     {
-        bool isCheck = question.Kind == QuestionKind.Check;
-        if (isCheck && plan.Inputs.All(input => input.StatedWiring is null))
-        {
-            send(new Reply { Refusal = "No panel is connected to any input yet." });
-            return;
-        }
-
-        Telling telling = new(question.Before, options, send);
-        if (isCheck)
-        {
-            telling.Tell(Planner.Check(plan, options), AnswerStage.Whole);
-            return;
-        }
-
+        Telling telling = new(question.Before, options);
         if (_bestTook > WorthWaiting && AsBefore(plan, question) is { } before)
         {
-            telling.Tell(Planner.Check(before, options), AnswerStage.Before);
+            foreach (Reply reply in telling.Tell(Planner.Check(before, options), AnswerStage.Before))
+            {
+                yield return reply;
+            }
         }
 
         Stopwatch watch = Stopwatch.StartNew();
-        TimeSpan? bestTook = null;
-        PlannerOptions early = options with
+        foreach ((PlanResult result, bool isWhole) in Planner.Steps(plan, options, progress, CancellationToken.None))
         {
-            Early = best =>
+            if (watch.IsRunning)
             {
-                bestTook = watch.Elapsed;
-                telling.Tell(best, AnswerStage.Best);
-            },
-        };
-        PlanResult result = Planner.Answer(plan, early, progress, CancellationToken.None);
-        _bestTook = bestTook ?? watch.Elapsed;
-        telling.Tell(result, AnswerStage.Whole);
+                watch.Stop();
+                _bestTook = watch.Elapsed;
+            }
+
+            foreach (Reply reply in telling.Tell(result, isWhole ? AnswerStage.Whole : AnswerStage.Best))
+            {
+                yield return reply;
+            }
+        }
     }
 
     /// <summary>The plan with the wirings on the screen stated, to be judged without their year; null where there are none, or the plan lacks the panels for them now.</summary>
@@ -108,6 +96,11 @@ internal static class Answers
         question.Before.Any(wiring => wiring is not null) && PlanDraft.Stating(question.Text, question.Before) is { } text && PlanFile.Read(text, "plan").Plan is { } before
             ? before with { Goal = Goal.Peak, WeatherYear = plan.WeatherYear }
             : null;
+
+    private static IEnumerable<Reply> Studied(Plan plan, Question question, PlannerOptions options, IProgress<double> progress)
+    {
+        yield return Study(plan, question, options, progress) is { } sheet ? new Reply { Sheet = sheet } : new Reply { Refusal = NoWeather(plan) };
+    }
 
     /// <returns>Null where it needs weather and there is none.</returns>
     private static Sheet? Study(Plan plan, Question question, PlannerOptions options, IProgress<double> progress)

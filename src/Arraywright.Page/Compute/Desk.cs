@@ -4,24 +4,42 @@ using System.Text.Json;
 
 namespace Arraywright.Page.Compute;
 
-/// <summary>The worker's door: a question in, replies out as they are ready. The page itself never computes, so it never freezes.</summary>
+/// <summary>The worker's door: a question in, replies out one by one, so that between them it can hear that nobody waits for more. The page itself never computes, so it never freezes.</summary>
 [SupportedOSPlatform("browser")]
 internal static partial class Desk
 {
-    /// <summary>Answers a question; the answer comes in one or more calls of reply.</summary>
-    /// <returns>Name of the weather file to be given before it can be answered; null once it is answered.</returns>
+    private static IEnumerator<Reply> _replies = Enumerable.Empty<Reply>().GetEnumerator();
+
+    /// <summary>Takes a question, in place of the one before it.</summary>
+    /// <returns>Name of the weather file to be given before it can be answered; null where <see cref="Next"/> answers it.</returns>
     [JSExport]
     internal static string? Ask(string question)
     {
+        _replies.Dispose();
         try
         {
-            return Answers.To(JsonSerializer.Deserialize(question, DeskJson.Default.Question)!, new SharesDone(), Send);
+            (IEnumerable<Reply> replies, string? lacking) = Answers.To(JsonSerializer.Deserialize(question, DeskJson.Default.Question)!, new SharesDone());
+            _replies = replies.GetEnumerator();
+            return lacking;
         }
         catch (Exception failed) when (failed is not OutOfMemoryException)
         {
-            // Nothing that a plan holds should end here; if it does, the page says so and keeps the plan.
-            Send(new Reply { Refusal = $"Something went wrong inside the calculation ({failed.GetType().Name}). The plan is kept; please report it with the plan file." });
+            _replies = Enumerable.Repeat(Broken(failed), 1).GetEnumerator();
             return null;
+        }
+    }
+
+    /// <summary>The next reply; null where there is no other.</summary>
+    [JSExport]
+    internal static string? Next()
+    {
+        try
+        {
+            return _replies.MoveNext() ? Write(_replies.Current) : null;
+        }
+        catch (Exception failed) when (failed is not OutOfMemoryException)
+        {
+            return Write(Broken(failed));
         }
     }
 
@@ -29,15 +47,16 @@ internal static partial class Desk
     [JSExport]
     internal static void Give(string name, byte[] bytes) => Answers.Weather.Put(name, bytes);
 
-    /// <summary>Ends a question whose weather file is not to be had: judged by milder weather than the plan's, it could be told to go where it must stop.</summary>
+    /// <summary>The end of a question whose weather file is not to be had: judged by milder weather than the plan's, it could be told to go where it must stop.</summary>
     [JSExport]
-    internal static void GoWithout(string name) =>
-        Send(new Reply { Refusal = $"The plan names the weather file \"{name}\", which this page has not been given. Open it under Place, or leave it out there: the built-in climate serves then." });
+    internal static string GoWithout(string name) =>
+        Write(new Reply { Refusal = $"The plan names the weather file \"{name}\", which this page has not been given. Open it under Place, or leave it out there: the built-in climate serves then." });
 
-    private static void Send(Reply reply) => Post(JsonSerializer.Serialize(reply, DeskJson.Default.Reply));
+    /// <summary>Nothing that a plan holds should end here; if it does, the page says so and keeps the plan.</summary>
+    private static Reply Broken(Exception failed) =>
+        new() { Refusal = $"Something went wrong inside the calculation ({failed.GetType().Name}). The plan is kept; please report it with the plan file." };
 
-    [JSImport("reply", "desk")]
-    private static partial void Post(string reply);
+    private static string Write(Reply reply) => JsonSerializer.Serialize(reply, DeskJson.Default.Reply);
 
     [JSImport("progress", "desk")]
     private static partial void Progress(double share);

@@ -132,6 +132,8 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
             return;
         }
 
+        // Between two replies the worker hears that and ends; within a long one it does not.
+        await script.InvokeVoidAsync("drop", job.Id);
         Changed?.Invoke();
         TimeSpan left = _patience - (DateTime.UtcNow - job.Began);
         if (left > TimeSpan.Zero)

@@ -4,22 +4,21 @@ using Arraywright.Planning;
 
 namespace Arraywright.Page.Compute;
 
-/// <summary>Hands on an answer as it comes about: words before pictures, what is folded away last, and no picture twice.</summary>
+/// <summary>Puts an answer into replies as it comes about: words before pictures, what is folded away last, and no picture twice.</summary>
 /// <param name="shown">The wirings on the screen, one an input; empty for none.</param>
 /// <param name="options">What the question asked for.</param>
-/// <param name="send">Takes each reply.</param>
-internal sealed class Telling(IReadOnlyList<string?> shown, PlannerOptions options, Action<Reply> send)
+internal sealed class Telling(IReadOnlyList<string?> shown, PlannerOptions options)
 {
     private (PlanResult Result, PictureMaker Maker)? _drawn;
 
-    /// <summary>Tells a result.</summary>
-    public void Tell(PlanResult result, AnswerStage stage)
+    /// <summary>The replies for a result, each made when it is asked for.</summary>
+    public IEnumerable<Reply> Tell(PlanResult result, AnswerStage stage)
     {
         AnswerSheet words = AnswerMaker.Of(result, stage);
         bool isSure = stage > AnswerStage.Before;
         if (_drawn is { } drawn && IsDrawn(drawn.Result, result))
         {
-            send(new Reply { Answer = words, IsSettled = isSure });
+            yield return new Reply { Answer = words, IsSettled = isSure };
         }
         else
         {
@@ -28,18 +27,18 @@ internal sealed class Telling(IReadOnlyList<string?> shown, PlannerOptions optio
             if (shown.Count > 0 && !Printed(result).SequenceEqual(shown))
             {
                 // Another wiring comes with its pictures: words of one beside the drawing of another would be plugged together wrongly.
-                send(new Reply { Answer = words, Pictures = maker.Seen(), Diagram = "", IsSettled = isSure });
+                yield return new Reply { Answer = words, Pictures = maker.Seen(), Diagram = "", IsSettled = isSure };
             }
             else
             {
-                send(new Reply { Answer = words });
-                send(new Reply { Pictures = maker.Seen(), IsSettled = isSure });
+                yield return new Reply { Answer = words };
+                yield return new Reply { Pictures = maker.Seen(), IsSettled = isSure };
             }
         }
 
         if (stage == AnswerStage.Whole)
         {
-            send(new Reply { Diagram = _drawn.Value.Maker.Diagram() });
+            yield return new Reply { Diagram = _drawn.Value.Maker.Diagram() };
         }
     }
 

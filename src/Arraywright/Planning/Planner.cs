@@ -28,47 +28,55 @@ public static class Planner
     /// Ranks first what may be connected without asking anybody; then, named as such, what would earn more if every maker agreed.
     /// Where nothing may be connected at all, one design stands for all, with the reasons to stop.
     /// </remarks>
-    public static PlanResult Answer(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
+    /// <exception cref="OperationCanceledException">It was called off before anything was found.</exception>
+    public static PlanResult Answer(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation) =>
+        Steps(plan, options, progress, cancellation).Last().Result;
+
+    /// <summary>The same as it comes about, each step worked out when it is asked for.</summary>
+    /// <returns>
+    /// The best that may be connected without asking anybody, alone, as soon as it is certain; not where nothing may be. Then the whole answer, which begins
+    /// with that design.
+    /// </returns>
+    /// <exception cref="OperationCanceledException">It was called off before anything was found.</exception>
+    public static IEnumerable<(PlanResult Result, bool IsWhole)> Steps(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
         options = options with { Memory = options.Memory ?? new SunMemory(1) };
-        if (!CableSizing.IsOpen(plan))
-        {
-            return AnswerSized(plan, options, _ => true, progress, cancellation);
-        }
+        bool isOpen = CableSizing.IsOpen(plan);
+        PlanResult? before = null;
 
-        // The best wiring decides the cable and the cable, a little, the best wiring: sizes only grow from round to round, so this ends.
-        Plan sized = CableSizing.Thinnest(plan);
-        PlanResult result = Round(sized);
-        while (true)
+        // The best wiring decides an open cable and the cable, a little, the best wiring: sizes only grow from round to round, so this ends.
+        for (Plan sized = isOpen ? CableSizing.Thinnest(plan) : plan, next; ; sized = next)
         {
-            Plan next = CableSizing.For(sized, Wirings(result.Designs[0]));
-            if (SameSizes(next.Cable, sized.Cable) || cancellation.IsCancellationRequested)
+            next = sized;
+            bool isAny = false;
+            foreach ((PlanResult found, bool isWhole) in SizedSteps(sized, options, progress, cancellation))
             {
-                return Sized(result, sized, next);
+                isAny = true;
+                next = isOpen ? CableSizing.For(sized, Wirings(found.Designs[0])) : sized;
+                PlanResult result = isOpen ? found with { Plan = next with { Cable = sized.Cable }, Assumed = Said(found.Assumed, next) } : found;
+                if (!SameSizes(next.Cable, sized.Cable) && !cancellation.IsCancellationRequested)
+                {
+                    before = result;
+                    break;
+                }
+
+                yield return (result, isWhole);
             }
 
-            try
-            {
-                result = Round(next);
-                sized = next;
-            }
-            catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+            if (!isAny)
             {
                 // What the round before found stands, with the cable it was found with.
+                yield return before is { Search: { } search }
+                    ? (before with { Search = search with { StoppedEarly = true } }, true)
+                    : throw new OperationCanceledException(cancellation);
+            }
+
+            if (!isAny || SameSizes(next.Cable, sized.Cable) || cancellation.IsCancellationRequested)
+            {
+                yield break;
             }
         }
-
-        PlanResult Round(Plan with)
-        {
-            Plan needed = with;
-            bool IsThickEnough(Design best) => SameSizes((needed = CableSizing.For(with, Wirings(best))).Cable, with.Cable);
-            return AnswerSized(with, options with { Early = best => options.Early?.Invoke(Sized(best, with, needed)) }, IsThickEnough, progress, cancellation);
-        }
     }
-
-    /// <summary>A result with its cable, and what is said of it.</summary>
-    private static PlanResult Sized(PlanResult result, Plan sized, Plan next) =>
-        result with { Plan = next with { Cable = sized.Cable }, Assumed = Said(result.Assumed, next) };
 
     private static bool SameSizes(Cable one, Cable other) => one.AreaMm2.Value == other.AreaMm2.Value && one.StringAreaMm2.Value == other.StringAreaMm2.Value;
 
@@ -79,31 +87,21 @@ public static class Planner
     private static ImmutableArray<Assumption> Said(ImmutableArray<Assumption> assumed, Plan sized) =>
         [.. assumed.Select(assumption => assumption.What == Cable.SizeName ? sized.Assumed.First(said => said.What == Cable.SizeName) : assumption)];
 
-    /// <param name="plan">The plan, with its cable.</param>
-    /// <param name="options">What is asked for beside it.</param>
-    /// <param name="stands">Whether the best that goes without asking may stand; where not, nothing is looked for beside it.</param>
-    /// <param name="progress">Told the share done; may be null.</param>
-    /// <param name="cancellation">Ends it early.</param>
-    private static PlanResult AnswerSized(Plan plan, PlannerOptions options, Func<Design, bool> stands, IProgress<double>? progress, CancellationToken cancellation)
+    /// <summary>The same with the cable that the plan has; nothing where it was called off before anything was found.</summary>
+    private static IEnumerable<(PlanResult Result, bool IsWhole)> SizedSteps(Plan plan, PlannerOptions options, IProgress<double>? progress, CancellationToken cancellation)
     {
         Setting setting = new(plan, options);
         SearchSetup setup = new(setting.Physics, setting.Ranking, setting.Judge);
         SearchProblem within = setup.Problem(Level.Go);
         SearchProblem beyond = setup.Problem(Level.Ask);
-        var asking = new AskingSearch(within, beyond, cancellation);
+        using var asking = new AskingSearch(within, beyond, cancellation);
         SearchOutcome go = WiringSearch.Run(within, SearchOptions.Default, progress, cancellation);
         Settled settled = Settle(setting, within, go, cancellation);
         Design? first = null;
         if (settled.Resolved.Ranked is [{ } sure, ..])
         {
             first = setting.Design(sure, 1, sure.ChosenFor);
-            PlanResult best = setting.Result([first], settled.Resolved.Report(go.Report, settled.Proof));
-            if (!stands(first))
-            {
-                return best;
-            }
-
-            options.Early?.Invoke(best);
+            yield return (setting.Result([first], settled.Resolved.Report(go.Report, settled.Proof)), false);
         }
 
         Candidate? roomier = go.Best.IsEmpty || go.Best.Length >= Shown ? null : MoreRoom(within, go.Best[0], cancellation);
@@ -125,9 +123,13 @@ public static class Planner
         if (chosen.Count == 0)
         {
             // Nothing found is no verdict when the search was called off.
-            cancellation.ThrowIfCancellationRequested();
-            ImmutableArray<Wiring?> least = LeastVolts(setting);
-            return setting.Result([setting.Judge.Judge(least, setting.Worth(least), 1, [])], ask is not null ? ask.Report : go.Report);
+            if (!cancellation.IsCancellationRequested)
+            {
+                ImmutableArray<Wiring?> least = LeastVolts(setting);
+                yield return (setting.Result([setting.Judge.Judge(least, setting.Worth(least), 1, [])], ask is not null ? ask.Report : go.Report), true);
+            }
+
+            yield break;
         }
 
         if (chosen.Count < Shown && roomier is not null
@@ -140,7 +142,7 @@ public static class Planner
         [
             .. chosen.Take(Shown).Select((pick, index) => index == 0 && first is not null ? first : setting.Design(pick.Candidate, index + 1, pick.ChosenFor)),
         ];
-        return setting.Result(designs, resolved.Report(isAsking ? ask!.Report : go.Report, settled.Proof));
+        yield return (setting.Result(designs, resolved.Report(isAsking ? ask!.Report : go.Report, settled.Proof)), true);
     }
 
     /// <summary>Solves what a search found over every step of the span, and proves it there.</summary>

@@ -22,6 +22,11 @@ export function ask(id, question) {
     post({ id, question });
 }
 
+/** Nobody waits any more for what is left of the answer to a question. */
+export function drop(id) {
+    post({ drop: id });
+}
+
 /** Keeps the weather file chosen in a field and gives it to the worker; its name, or nothing where it is none or too large. */
 export async function takeWeather(id) {
     const file = document.getElementById(id)?.files[0];
