@@ -54,15 +54,14 @@ internal static class Answers
         return question.Kind switch
         {
             QuestionKind.Plan => Best(plan, question, options, progress),
-            QuestionKind.Check => Check(plan, question, options),
+            QuestionKind.Check => [Check(plan, options)],
             _ => Studied(plan, question, options, progress),
         };
     }
 
-    private static IEnumerable<Reply> Check(Plan plan, Question question, PlannerOptions options) =>
-        plan.Inputs.All(input => input.StatedWiring is null)
-            ? [new Reply { Refusal = "No panel is connected to any input yet." }]
-            : new Telling(question.Before, options).Tell(Planner.Check(plan, options), AnswerStage.Whole);
+    private static Reply Check(Plan plan, PlannerOptions options) => plan.Inputs.All(input => input.StatedWiring is null)
+        ? new Reply { Refusal = "No panel is connected to any input yet." }
+        : new Reply { Answer = AnswerMaker.Of(Planner.Check(plan, options), AnswerStage.Whole) };
 
     private static IEnumerable<Reply> Best(Plan plan, Question question, PlannerOptions options, IProgress<double> progress)
     {
