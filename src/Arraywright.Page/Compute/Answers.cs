@@ -17,7 +17,7 @@ internal static class Answers
     private static readonly SunMemory Kept = new(2);
 
     /// <summary>Where the best comes no later than this, the wiring of before is not judged first: that would only keep it waiting.</summary>
-    private static readonly TimeSpan WorthWaiting = TimeSpan.FromMilliseconds(100);
+    private static readonly TimeSpan WorthWaiting = TimeSpan.FromMilliseconds(200);
 
     /// <summary>How long the best of the last plan was looked for.</summary>
     private static TimeSpan _bestTook;

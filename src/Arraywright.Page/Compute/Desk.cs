@@ -29,9 +29,9 @@ internal static partial class Desk
         }
     }
 
-    /// <summary>The next reply; null where there is no other.</summary>
+    /// <summary>The next reply, as JSON in UTF-8, which goes from thread to thread as it is; null where there is no other.</summary>
     [JSExport]
-    internal static string? Next()
+    internal static byte[]? Next()
     {
         try
         {
@@ -49,14 +49,14 @@ internal static partial class Desk
 
     /// <summary>The end of a question whose weather file is not to be had: judged by milder weather than the plan's, it could be told to go where it must stop.</summary>
     [JSExport]
-    internal static string GoWithout(string name) =>
+    internal static byte[] GoWithout(string name) =>
         Write(new Reply { Refusal = $"The plan names the weather file \"{name}\", which this page has not been given. Open it under Place, or leave it out there: the built-in climate serves then." });
 
     /// <summary>Nothing that a plan holds should end here; if it does, the page says so and keeps the plan.</summary>
     private static Reply Broken(Exception failed) =>
         new() { Refusal = $"Something went wrong inside the calculation ({failed.GetType().Name}). The plan is kept; please report it with the plan file." };
 
-    private static string Write(Reply reply) => JsonSerializer.Serialize(reply, DeskJson.Default.Reply);
+    private static byte[] Write(Reply reply) => JsonSerializer.SerializeToUtf8Bytes(reply, DeskJson.Default.Reply);
 
     [JSImport("progress", "desk")]
     private static partial void Progress(double share);

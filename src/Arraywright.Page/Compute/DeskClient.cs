@@ -56,7 +56,7 @@ internal sealed class DeskClient(IJSObjectReference script) : IAsyncDisposable
     }
 
     [JSInvokable]
-    public void OnReply(int id, string reply)
+    public void OnReply(int id, byte[] reply)
     {
         if (_running is { IsWanted: true } job && job.Id == id)
         {

@@ -4,7 +4,7 @@ using Arraywright.Planning;
 
 namespace Arraywright.Page.Compute;
 
-/// <summary>Puts an answer into replies as it comes about: words before pictures, what is folded away last, and no picture twice.</summary>
+/// <summary>Puts an answer into replies as it comes about: words ahead of pictures where somebody would wait for them, what is folded away last, and no picture twice.</summary>
 /// <param name="shown">The wirings on the screen, one an input; empty for none.</param>
 /// <param name="options">What the question asked for.</param>
 internal sealed class Telling(IReadOnlyList<string?> shown, PlannerOptions options)
@@ -24,10 +24,11 @@ internal sealed class Telling(IReadOnlyList<string?> shown, PlannerOptions optio
         {
             PictureMaker maker = new(result, options);
             _drawn = (result, maker);
-            if (shown.Count > 0 && !Printed(result).SequenceEqual(shown))
+            if (shown.Count > 0 && isSure)
             {
-                // Another wiring comes with its pictures: words of one beside the drawing of another would be plugged together wrongly.
-                yield return new Reply { Answer = words, Pictures = maker.Seen(), Diagram = "", IsSettled = isSure };
+                // Words of one wiring beside the drawing of another would be plugged together wrongly; and one change of the screen is calmer, and done sooner, than two.
+                string? diagram = Printed(result).SequenceEqual(shown) ? null : "";
+                yield return new Reply { Answer = words, Pictures = maker.Seen(), Diagram = diagram, IsSettled = true };
             }
             else
             {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Arraywright.Gear;
 
 namespace Arraywright.Electrical;
@@ -12,6 +13,9 @@ public sealed record PanelAtWork(ImmutableArray<DiodeParameters> Groups, BypassD
 /// <summary>The circuit model of one kind of panel, fitted to its label.</summary>
 public sealed record PanelModel
 {
+    /// <summary>A label is fitted once, whoever asks: search, verdict, cable, meter and curve of one plan all do.</summary>
+    private static readonly ConditionalWeakTable<Panel, PanelModel> Fitted = [];
+
     private PanelModel()
     {
     }
@@ -23,7 +27,9 @@ public sealed record PanelModel
     public required PanelFit Fit { get; init; }
 
     /// <summary>The model fitted to the label of <paramref name="panel"/>. Always finite and physical; <see cref="PanelFit.Physical"/> says whether it meets the label.</summary>
-    public static PanelModel FitTo(Panel panel)
+    public static PanelModel FitTo(Panel panel) => Fitted.GetValue(panel, Fresh);
+
+    private static PanelModel Fresh(Panel panel)
     {
         LabelPoints label = new(
             panel.ShortCircuitA,

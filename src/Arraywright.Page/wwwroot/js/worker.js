@@ -27,7 +27,7 @@ self.onmessage = async ({ data }) => {
     if (data.weather) return Desk.Give(data.weather, data.bytes);
     if (data.drop) return dropped = data.drop;
     id = data.id;
-    const send = reply => self.postMessage({ id, reply });
+    const send = reply => self.postMessage({ id, reply }, [reply.buffer]);
     const file = Desk.Ask(data.question);
     if (file && !await give(file)) send(Desk.GoWithout(file));
     else {
