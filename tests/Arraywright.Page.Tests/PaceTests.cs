@@ -9,7 +9,7 @@ namespace Arraywright.Page.Tests;
 [Collection(nameof(Alone))]
 public sealed class PaceTests(Chromium chromium)
 {
-    private const int Edits = 9;
+    private const int Edits = 5;
 
     /// <summary>Between one change and the next, by when the diagram that is folded away is drawn too.</summary>
     private const float RestMs = 400;
