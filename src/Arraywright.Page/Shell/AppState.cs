@@ -53,9 +53,6 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
     /// <summary>From the last change of the plan to its whole answer, ms; 0 before the first.</summary>
     public double WholeMs { get; private set; }
 
-    /// <summary>Whole answers taken so far.</summary>
-    public int Answers { get; private set; }
-
     /// <summary>Whether a new build waits to be taken.</summary>
     public bool IsUpdateReady { get; set; }
 
@@ -254,7 +251,6 @@ internal sealed class AppState(IJSObjectReference script) : IDisposable
             (Answer, _answered, Refusal, IsAnswering) = (answer, question, null, answer.Stage != AnswerStage.Whole);
             if (!IsAnswering)
             {
-                Answers++;
                 WholeMs = (DateTime.UtcNow - _changed).TotalMilliseconds;
             }
         }

@@ -17,9 +17,7 @@ internal static class TextMeasure
     private static readonly double[] Regular = WidthsOf(StandardFonts.Helvetica.RegularFont), Bold = WidthsOf(StandardFonts.Helvetica.BoldFont);
 
     /// <summary>Width in pixels, rather too large than too small. A character past Latin 1 is taken as square, but for the minus sign, which is as wide as a plus.</summary>
-    public static double Width(string text, double fontSize, bool isBold) => Width(text.AsSpan(), fontSize, isBold);
-
-    private static double Width(ReadOnlySpan<char> text, double fontSize, bool isBold)
+    public static double Width(ReadOnlySpan<char> text, double fontSize, bool isBold)
     {
         double[] known = isBold ? Bold : Regular;
         double width = 0;

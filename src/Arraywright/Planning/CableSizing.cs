@@ -18,7 +18,6 @@ internal sealed class CableSizing
 
     private readonly Plan _plan;
     private readonly ConductorPlace _place;
-    private readonly Dictionary<string, PanelStock> _stock;
     private readonly PlanPhysics _physics;
     private readonly ImmutableArray<Conditions> _seen;
     private readonly DesignJudge _judge;
@@ -27,7 +26,6 @@ internal sealed class CableSizing
     {
         _plan = plan;
         _place = ConductorPlace.Of(plan, DesignTemperatures.For(plan));
-        _stock = plan.Panels.ToDictionary(each => each.Panel.Name, StringComparer.Ordinal);
         _physics = new PlanPhysics(plan);
         _seen = _physics.Seen(StatedConditions.None);
         _judge = new DesignJudge(_physics, _seen);
@@ -92,16 +90,16 @@ internal sealed class CableSizing
                 continue;
             }
 
-            double allA = LabelSums.ShortCircuitA(wiring, _stock);
+            double allA = LabelSums.ShortCircuitA(wiring, _physics.Stock);
             ImmutableArray<double?> fusesA = DesignRules.StringFusesA(_judge.Context(wiring, _plan.Inputs[i].Input));
             for (int part = 0; part < fusesA.Length; part++)
             {
                 // What others drive back is held to the label's largest series fuse, by a fuse where it must be.
                 Wiring own = wiring.Strings[part];
-                double ownA = LabelSums.ShortCircuitA(own, _stock);
-                double bornA = own.Panels.Min(name => _stock[name].Panel.MaxSeriesFuseA) ?? double.PositiveInfinity;
+                double ownA = LabelSums.ShortCircuitA(own, _physics.Stock);
+                double bornA = own.Panels.Min(name => _physics.Stock[name].Panel.MaxSeriesFuseA) ?? double.PositiveInfinity;
                 double designA = Math.Max(StrongSunCurrentRule.Factor * ownA, Math.Min(StrongSunCurrentRule.Factor * (allA - ownA), bornA));
-                ConductorDuty duty = new(designA, LabelSums.MaximumPowerA(own, _stock), VoltageV(wiring), cable.StringLengthM.Value, 0);
+                ConductorDuty duty = new(designA, LabelSums.MaximumPowerA(own, _physics.Stock), VoltageV(wiring), cable.StringLengthM.Value, 0);
                 ConductorSize size = ForFuse(fusesA[part] ?? 0, ConductorSizing.Choose(duty, _place, StringShare * MaxDrop(_plan)).Size);
                 most = size.AreaMm2 > most.AreaMm2 ? size : most;
             }
@@ -130,9 +128,9 @@ internal sealed class CableSizing
     }
 
     /// <summary>Labels' short-circuit current in strong sun, A.</summary>
-    private double DesignA(Wiring wiring) => StrongSunCurrentRule.Factor * LabelSums.ShortCircuitA(wiring, _stock);
+    private double DesignA(Wiring wiring) => StrongSunCurrentRule.Factor * LabelSums.ShortCircuitA(wiring, _physics.Stock);
 
-    private double VoltageV(Wiring wiring) => wiring.LowestV(name => _stock[name].Panel.MaximumPowerV.Value);
+    private double VoltageV(Wiring wiring) => wiring.LowestV(name => _physics.Stock[name].Panel.MaximumPowerV.Value);
 
     private static Plan With(Plan plan, ConductorSize run, ConductorSize strings, string why)
     {

@@ -16,6 +16,8 @@ internal sealed class InputStrings
         {
             Row row = catalog.Rows[i];
             Place[i] = -1;
+
+            // What may stand beside a string is asked last: only of those that the input's own limits let pass.
             if (Allows(input, row) && row.IscA <= Rounded.Most(input.MaxIscSumA) && row.IscA <= MostA(input, catalog, i))
             {
                 Place[i] = rows.Count;

@@ -16,9 +16,6 @@ internal sealed record StringFuse(int String, RuleSet Rules, double ShortCircuit
     /// <summary>IEC 62548: not so large that it protects nothing.</summary>
     public const double IecHigh = 2.4;
 
-    /// <summary>The smallest standard size that strong sun does not blow, A; null where the list of sizes ends below it.</summary>
-    private readonly double? _standardA = StandardOver((Rules == RuleSet.Us ? UsLow : IecLow) * ShortCircuitA, Rules);
-
     /// <summary>Usual ratings of 10 × 38 mm gPV links (IEC 60269-6), A; common practice.</summary>
     private static ReadOnlySpan<double> IecSizesA => [1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 25, 30, 32];
 
@@ -29,13 +26,13 @@ internal sealed record StringFuse(int String, RuleSet Rules, double ShortCircuit
     public double LowA => (Rules == RuleSet.Us ? UsLow : IecLow) * ShortCircuitA;
 
     /// <summary>The rating is under this (IEC) or no more, A; infinite where nothing holds it.</summary>
-    public double HighA => Math.Min(Math.Min(CeilingA, BornA), _standardA is null ? SizesA(Rules)[^1] : double.PositiveInfinity);
+    public double HighA => Math.Min(Math.Min(CeilingA, BornA), StandardA is null ? SizesA[^1] : double.PositiveInfinity);
 
     /// <summary>The smallest standard size that strong sun does not blow, A; <see cref="LowA"/> itself where the list of sizes ends below it.</summary>
-    public double NextA => _standardA ?? LowA;
+    public double NextA => StandardA ?? LowA;
 
     /// <summary>The smallest standard size in the window, A; null when none fits.</summary>
-    public double? SizeA => _standardA < CeilingA && !Figures.Over(NextA, BornA) ? _standardA : null;
+    public double? SizeA => StandardA is { } standardA && standardA < CeilingA && !Figures.Over(standardA, BornA) ? standardA : null;
 
     /// <summary>The window as a person would write it.</summary>
     public string Working
@@ -46,8 +43,8 @@ internal sealed record StringFuse(int String, RuleSet Rules, double ShortCircuit
             string low = Figures.Result(LowA, "A");
             string born = double.IsFinite(BornA) ? $", no more than the {Figures.Result(BornA, "A")} its panels bear" : "";
             string next = SizeA is not null ? ""
-                : _standardA is { } missedA ? $"; the smallest standard size over {low} is {Figures.Label(missedA, "A")}"
-                : $"; the largest standard size is {Figures.Label(SizesA(Rules)[^1], "A")}";
+                : StandardA is { } missedA ? $"; the smallest standard size over {low} is {Figures.Label(missedA, "A")}"
+                : $"; the largest standard size is {Figures.Label(SizesA[^1], "A")}";
             return Rules == RuleSet.Us
                 ? $"1.25 × 1.25 × {isc} = {low} at least{born}{next}"
                 : $"over 1.5 × {isc} = {low}, under 2.4 × {isc} = {Figures.Result(CeilingA, "A")}{born}{next}";
@@ -56,18 +53,22 @@ internal sealed record StringFuse(int String, RuleSet Rules, double ShortCircuit
 
     private double CeilingA => Rules == RuleSet.Us ? double.PositiveInfinity : IecHigh * ShortCircuitA;
 
-    private static ReadOnlySpan<double> SizesA(RuleSet rules) => rules == RuleSet.Us ? UsSizesA : IecSizesA;
+    private ReadOnlySpan<double> SizesA => Rules == RuleSet.Us ? UsSizesA : IecSizesA;
 
-    private static double? StandardOver(double lowA, RuleSet rules)
+    /// <summary>The smallest standard size that strong sun does not blow, A; null where the list of sizes ends below it.</summary>
+    private double? StandardA
     {
-        foreach (double sizeA in SizesA(rules))
+        get
         {
-            if (rules == RuleSet.Us ? !Figures.Under(sizeA, lowA) : sizeA > lowA)
+            foreach (double sizeA in SizesA)
             {
-                return sizeA;
+                if (Rules == RuleSet.Us ? !Figures.Under(sizeA, LowA) : sizeA > LowA)
+                {
+                    return sizeA;
+                }
             }
-        }
 
-        return null;
+            return null;
+        }
     }
 }
